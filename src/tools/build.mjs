@@ -1,0 +1,83 @@
+// Makes dist: the app, the command line (cli.js), the server (serve.js), the libraries (sim.js, files.js) and their types.
+// All of it is made in a folder of its own and moved over at the end, so that a running server never meets half a build.
+// `--no-types` leaves the types out: to look at the app, nobody needs them.
+import { spawnSync } from 'node:child_process';
+import { chmodSync, existsSync, mkdirSync, mkdtempSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { build } from 'vite';
+import { dist, fingerprint, stamp, top } from './fresh.mjs';
+
+const quiet = { logLevel: 'warn', clearScreen: false };
+const shebang = '#!/usr/bin/env node';
+
+const app = (outDir) => build({ ...quiet, configFile: join(top, 'vite.config.ts'), build: { outDir, emptyOutDir: true } });
+
+// Shared pieces lie beside the entries, so `new URL('../scenarios/', import.meta.url)` means the same in all of them.
+const output = {
+  format: 'es',
+  entryFileNames: '[name].js',
+  chunkFileNames: '[name]-[hash].js',
+  banner: ({ name }) => (name === 'cli' ? shebang : ''),
+};
+
+/** Bundles without a page. Everything they need is inside: they start fast and stand alone. */
+const bundle = (outDir, entry, node) =>
+  build({
+    ...quiet,
+    configFile: false,
+    root: top,
+    publicDir: false,
+    ...(node && { ssr: { noExternal: true, target: 'node' } }),
+    build: {
+      outDir,
+      emptyOutDir: false,
+      sourcemap: true,
+      minify: false,
+      target: node ? 'node20' : 'es2022',
+      ...(node ? { ssr: true } : { lib: { entry, formats: ['es'] } }),
+      rolldownOptions: { input: entry, output },
+    },
+  });
+
+const nodeEntries = { cli: join(top, 'src/cli/main.ts'), serve: join(top, 'src/serve/server.ts') };
+const libraryEntries = { sim: join(top, 'sim/index.ts'), files: join(top, 'sim/files/index.ts') };
+
+const madeFrom = fingerprint();
+const missing = [join(top, 'src/index.html'), ...Object.values(nodeEntries), ...Object.values(libraryEntries)].filter(
+  (file) => !existsSync(file),
+);
+const there = (entries) => Object.fromEntries(Object.entries(entries).filter(([, file]) => !missing.includes(file)));
+
+mkdirSync(join(top, '.cache'), { recursive: true });
+const made = mkdtempSync(join(top, '.cache/build-'));
+try {
+  if (existsSync(join(top, 'src/index.html'))) await app(made);
+  await bundle(made, there(nodeEntries), true);
+  if (Object.keys(there(libraryEntries)).length > 0) await bundle(made, there(libraryEntries), false);
+  if (existsSync(join(made, 'cli.js'))) chmodSync(join(made, 'cli.js'), 0o755);
+  moveOver();
+} finally {
+  rmSync(made, { recursive: true, force: true });
+}
+
+for (const file of missing) console.error(`build: ${file} is missing, and so is what is made from it.`);
+if (missing.length > 0) process.exit(1);
+if (!process.argv.includes('--no-types') && !declarations()) process.exit(1);
+// Written last: without it the next `npm start` builds again.
+writeFileSync(join(dist, 'build.json'), stamp(madeFrom));
+
+/** The types stay where they are: tsc keeps them current itself. */
+function moveOver() {
+  mkdirSync(dist, { recursive: true });
+  for (const name of readdirSync(dist)) {
+    if (name !== 'types') rmSync(join(dist, name), { recursive: true, force: true });
+  }
+  for (const name of readdirSync(made)) renameSync(join(made, name), join(dist, name));
+}
+
+function declarations() {
+  const tsc = join(top, 'node_modules/typescript/bin/tsc');
+  const { status } = spawnSync(process.execPath, [tsc, '-b', 'sim'], { cwd: top, stdio: ['ignore', 'inherit', 'inherit'] });
+  if (status !== 0) console.error('build: the types of sim do not hold (above); all but dist/types is made.');
+  return status === 0;
+}

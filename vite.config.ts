@@ -1,0 +1,23 @@
+// Vite for the app (`npm run dev`, and the app half of `npm run build`). Tests have their own file: vitest.config.ts.
+import { defineConfig } from 'vite';
+import { developmentHeaders, headers } from './src/serve/policy.ts';
+
+export default defineConfig({
+  root: 'src',
+  publicDir: '../public',
+  cacheDir: '../.cache/vite',
+  base: './',
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  build: {
+    outDir: '../dist',
+    target: 'es2022',
+    sourcemap: true,
+    modulePreload: { polyfill: false },
+    // An asset inlined as a data: address would be refused by the content policy (fonts, workers).
+    assetsInlineLimit: 0,
+    chunkSizeWarningLimit: 800,
+  },
+  // Scenarios and sim stand beside src, not below it.
+  server: { host: '127.0.0.1', headers: { ...developmentHeaders }, fs: { allow: ['..'] } },
+  preview: { host: '127.0.0.1', headers: { ...headers } },
+});
