@@ -1,0 +1,72 @@
+/** The record of a run: what went in, what came out, and a digest of the whole. Everything shown later is replayed from it. */
+import * as z from 'zod/mini';
+import { actSchema } from './act.js';
+import { airframeSchema } from './airframe.js';
+import { quantity, text, whole, word } from './quantity.js';
+import { scenarioSchema } from './scenario.js';
+import { LONGEST_S } from './trigger.js';
+
+const LONGEST_TICKS = LONGEST_S * 100 + 100;
+const tick = whole('Tick of the run.', 'tick', 0, LONGEST_TICKS);
+const stampMs = z.number().check(z.gte(0), z.lte(1e12), z.meta({ description: "The page's clock.", unit: 'ms' }));
+const when = { tick, rank: whole('0 agenda, 1 desk, 2 trainee.', '1', 1, 2), seq: whole('Order of filing in the run.', '1', 0, 1e6), stampMs };
+
+const nullable = <T extends z.ZodMiniType>(schema: T) => z.nullable(schema);
+
+const device = z.strictObject({
+  isolated: z.boolean().check(z.meta({ description: 'The page was isolated, so its clock is fine-grained.' })),
+  clockGrainMs: quantity('Grain of the clock.', 'ms', 0, 1000),
+  renderer: text('What drew the canvas.', 40),
+  input: text('Kinds of input used: mouse, touch, pen, key, gamepad, script.', 80),
+});
+
+const gauge = z.strictObject({
+  pxPerDeg: quantity('Length on the screen of one degree of flap at the pointer tip.', 'px/deg', 0, 1000),
+  pixelRatio: quantity('Device pixels for a CSS pixel.', '1', 0.1, 16),
+  mmPerPx: nullable(quantity('Size of a CSS pixel, where calibrated.', 'mm', 0.01, 2)),
+});
+
+const score = z.strictObject({
+  onsetS: nullable(quantity('First tick in which a fault acted while the drive moved.', 's', 0, LONGEST_S)),
+  firstFrameS: nullable(quantity('First frame drawn after onset.', 's', 0, LONGEST_S + 1)),
+  releaseS: nullable(quantity('The scored release.', 's', 0, LONGEST_S + 1)),
+  afterOnsetS: nullable(quantity('Release behind the first frame after onset.', 's', -LONGEST_S, LONGEST_S + 1)),
+  growthAtReleaseDeg: nullable(quantity('Growth of the shown split at the release: what is scored.', 'deg', -100, 100)),
+  splitAtReleaseDeg: nullable(quantity('Shown split at the release.', 'deg', 0, 100)),
+  finalSplitDeg: quantity('True split at the end.', 'deg', 0, 100),
+  rollAuthorityPct: quantity('Roll authority used by the final split.', '%', 0, 1e6),
+});
+
+export const OUTCOMES = ['caught', 'late', 'missed', 'falseRelease', 'held', 'undecided', 'void', 'completed', 'lost', 'timeUp'] as const;
+
+export const recordSchema = z.strictObject({
+  format: z.literal(1).check(z.meta({ description: 'Version of the file format.' })),
+  model: whole('Version of the model.', '1', 1, 1000),
+  app: text('Version of the app that wrote it.', 40),
+  source: word('Who flew: a person, a script, or a person under a live desk.', ['flown', 'scripted', 'live']),
+  seed: whole('Seed of the dice.', '1', 0, 4294967295),
+  airframe: airframeSchema,
+  scenario: scenarioSchema,
+  device,
+  gauge,
+  clock: z.array(z.strictObject({ tick, stampMs })).check(z.minLength(1), z.maxLength(10000)),
+  commands: z.array(actSchema(when)).check(z.maxLength(50000)),
+  marks: z.array(z.strictObject({
+    tick, stampMs, what: word('What the outside did.', ['start', 'firstFrame', 'stall', 'focusLost', 'hidden', 'pause', 'resume', 'late', 'end']),
+  })).check(z.maxLength(50000)),
+  end: z.strictObject({ tick, why: word('Why the run ended.', ['scored', 'twiceLimit', 'called', 'done', 'lost', 'timeUp', 'stopped']) }),
+  hash: z.string().check(z.regex(/^[0-9a-f]{16}$/, '16 hexadecimal digits')),
+  outcome: word('What the run comes to.', OUTCOMES),
+  score,
+  assessment: z.nullable(z.strictObject({
+    split: nullable(word('Was there a split?', ['yes', 'no', 'unsure'])),
+    growthDeg: nullable(quantity('How far they were apart when let go, as the trainee believes.', 'deg', 0, 40)),
+  })),
+  digest: z.string().check(z.regex(/^[0-9a-f]{64}$/, '64 hexadecimal digits')),
+}).check(z.meta({ description: 'Record of a run.' }));
+
+/** A record file after the door. */
+export type RunRecord = z.infer<typeof recordSchema>;
+/** What a run comes to. */
+export type Outcome = (typeof OUTCOMES)[number];
+export type Score = RunRecord['score'];

@@ -1,0 +1,60 @@
+/**
+ * The `when` of a fault or an event. Exactly one kind stands in a trigger: a time, a crossing, time held, another
+ * thing that happened, a flat hazard, or a group of triggers.
+ */
+import * as z from 'zod/mini';
+import { name, quantity, time, word } from './quantity.js';
+
+/** Longest run in seconds; no time in a file may be longer. */
+export const LONGEST_S = 3600;
+
+const KINDS = ['atS', 'flapDeg', 'speedKt', 'altitudeFt', 'heldS', 'after', 'hazardPerS', 'all', 'any'] as const;
+const CROSSINGS: readonly string[] = ['flapDeg', 'speedKt', 'altitudeFt'];
+
+export interface Trigger {
+  atS?: number | undefined;
+  flapDeg?: number | undefined;
+  speedKt?: number | undefined;
+  altitudeFt?: number | undefined;
+  edge?: 'rising' | 'falling' | 'either' | undefined;
+  heldS?: number | undefined;
+  after?: string | undefined;
+  delayS?: number | undefined;
+  hazardPerS?: number | undefined;
+  all?: Trigger[] | undefined;
+  any?: Trigger[] | undefined;
+}
+
+/** Which kind of trigger this is; the schema has made sure that there is exactly one. */
+export function kindOfTrigger(when: Trigger): (typeof KINDS)[number] {
+  const kind = KINDS.find((key) => when[key] !== undefined);
+  if (kind === undefined) throw new Error(`a trigger without a kind: ${JSON.stringify(when)}`);
+  return kind;
+}
+
+const shape: z.ZodMiniType<Trigger> = z.lazy(() => triggerSchema);
+const group = (description: string) =>
+  z.optional(z.array(shape).check(z.minLength(1), z.maxLength(8), z.meta({ description })));
+
+export const triggerSchema: z.ZodMiniType<Trigger> = z.strictObject({
+  atS: z.optional(time('Time of the run.', 0, LONGEST_S)),
+  flapDeg: z.optional(quantity('The drive passes this position.', 'deg', 0, 60)),
+  speedKt: z.optional(quantity('The calibrated airspeed passes this value.', 'kt', 40, 400)),
+  altitudeFt: z.optional(quantity('The height above sea level passes this value.', 'ft', -2000, 26000)),
+  edge: z.optional(word('Direction of a crossing; either if left out.', ['rising', 'falling', 'either'])),
+  heldS: z.optional(time('Seconds for which the drive has been held in all.', 0, LONGEST_S)),
+  after: z.optional(name('Name of a fault or event that must have acted; acts in the next tick at the soonest.')),
+  delayS: z.optional(time('Waiting time behind `after`.', 0, LONGEST_S)),
+  hazardPerS: z.optional(quantity('Flat hazard while the drive is held: the chance a second, equal at every moment.', '1/s', 0.0001, 10)),
+  all: group('All of these must have happened.'),
+  any: group('One of these must have happened.'),
+}).check(
+  z.refine((when) => KINDS.filter((key) => when[key] !== undefined).length === 1, {
+    error: `exactly one of ${KINDS.join(', ')}`,
+  }),
+  z.refine((when) => when.edge === undefined || CROSSINGS.some((key) => when[key as 'flapDeg'] !== undefined), {
+    error: 'edge only beside flapDeg, speedKt or altitudeFt',
+  }),
+  z.refine((when) => when.delayS === undefined || when.after !== undefined, { error: 'delayS only beside after' }),
+  z.meta({ description: 'When it acts.' }),
+);
