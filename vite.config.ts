@@ -2,12 +2,16 @@
 import { defineConfig } from 'vite';
 import { developmentHeaders, headers } from './src/serve/policy.ts';
 
+const jsx = { runtime: 'automatic', importSource: 'preact' } as const;
+
 export default defineConfig({
   root: 'src',
   publicDir: '../public',
   cacheDir: '../.cache/vite',
   base: './',
-  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  oxc: { jsx },
+  // The search for dependencies compiles on its own account, and has to be told again.
+  optimizeDeps: { rolldownOptions: { transform: { jsx } } },
   build: {
     outDir: '../dist',
     target: 'es2022',

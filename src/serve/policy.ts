@@ -14,8 +14,14 @@ const strictRules = {
   'frame-ancestors': "'none'",
 };
 
-// Vite's dev client puts styles into <style> elements and talks over a web socket. Never shipped.
-const developmentRules = { ...strictRules, 'style-src': "'self' 'unsafe-inline'", 'connect-src': "'self' ws:" };
+// Vite's dev client puts styles into <style> elements, talks over a web socket, and waits for a lost server in a worker made
+// from a blob. Never shipped.
+const developmentRules = {
+  ...strictRules,
+  'style-src': "'self' 'unsafe-inline'",
+  'connect-src': "'self' ws:",
+  'worker-src': "'self' blob:",
+};
 
 const policyText = (rules: Record<string, string>): string =>
   Object.entries(rules)

@@ -1,0 +1,35 @@
+// Two projects: `unit` needs Node alone; `browser` drives a real Chromium from Node (tests/browser/run.mjs).
+import { defineConfig } from 'vitest/config';
+
+const oxc = { jsx: { runtime: 'automatic', importSource: 'preact' } } as const;
+
+export default defineConfig({
+  cacheDir: '.cache/vite',
+  test: {
+    allowOnly: false,
+    projects: [
+      {
+        oxc,
+        test: {
+          name: 'unit',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/browser/**', 'tests/perf/**'],
+          setupFiles: ['tests/seed.ts'],
+        },
+      },
+      {
+        oxc,
+        test: {
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          globalSetup: ['tests/browser/setup.mjs'],
+          setupFiles: ['tests/seed.ts'],
+          // One page at a time: two busy pages on two cores would disturb each other's clocks.
+          fileParallelism: false,
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+        },
+      },
+    ],
+  },
+});
