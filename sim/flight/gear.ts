@@ -1,0 +1,8 @@
+/** The gear: follows its lever in one transit time. */
+import type { State } from '../state.js';
+import { clamp } from '../units.js';
+
+/** One tick. Writes gear: 0 up, 1 locked down. */
+export function stepGear(s: State, perTick: number): void {
+  s.gear = clamp(s.gear + (s.gearLever === 1 ? perTick : -perTick), 0, 1);
+}

@@ -1,0 +1,80 @@
+/** Speed and height along a given path: midpoint Runge-Kutta, so order 2 with the mid-tick thrust and flap. */
+import type { State } from '../state.js';
+import { DT, KT, RAD, clamp } from '../units.js';
+import { casOfTas, density, pressureRatio, soundSpeed } from './atmosphere.js';
+import type { FlightNumbers } from './numbers.js';
+import { fractionOfLever, spooled, stepSpeedHold, thrustAvailable } from './thrust.js';
+
+/** sin^2 of a flap angle in deg as its series to x^6; good to 2e-3 of itself at 38 deg, and polynomial everywhere. */
+function sine2(deg: number): number {
+  const x2 = deg * RAD * (deg * RAD);
+  return x2 * (1 - x2 / 3 + 2 * x2 * x2 / 45);
+}
+
+/** What of the state makes drag. */
+export type Shape = Pick<State, 'leftDeg' | 'rightDeg' | 'leadingEdge' | 'gear' | 'leftLive' | 'rightLive'>;
+
+/** Drag, N, at dynamic pressure `qPa` and lift `liftN`. */
+export function drag(n: FlightNumbers, shape: Shape, qPa: number, liftN: number): number {
+  const cl = liftN / (qPa * n.areaM2);
+  const oswald = n.oswald + n.oswaldPerDeg * 0.5 * (shape.leftDeg + shape.rightDeg);
+  const cd = n.clean + n.leadingEdge * shape.leadingEdge
+    + n.flapSine2 * 0.5 * (sine2(shape.leftDeg) + sine2(shape.rightDeg))
+    + n.gear * shape.gear + (shape.leftLive + shape.rightLive < 2 ? n.engineOut : 0) + cl * cl * n.inversePiAspect / oswald;
+  return cd * qPa * n.areaM2;
+}
+
+/** Dynamic pressure, Pa. */
+export const dynamicPressure = (speedMps: number, heightM: number): number => 0.5 * density(heightM) * speedMps * speedMps;
+
+/** Thrust available of one engine, N, at a true airspeed and height. */
+const availableAt = (n: FlightNumbers, speedMps: number, heightM: number): number =>
+  thrustAvailable(n, pressureRatio(heightM), speedMps / soundSpeed(heightM));
+
+/** Steepest climb path of a go-around, speed that is given for a steeper path, and how fast the path may change a tick. */
+const CLIMB_MOST = 0.25;
+const CLIMB_PER_KT = 0.01;
+const CLIMB_STEP = 0.0004;
+
+/** Go-around: the path takes up the spare thrust and keeps the selected speed. */
+function stepClimb(s: State, n: FlightNumbers, spareN: number): void {
+  const wish = clamp(spareN / n.weightN + CLIMB_PER_KT * (s.casKt - s.selectedKt), 0, CLIMB_MOST);
+  s.pathSin += clamp(wish - s.pathSin, -CLIMB_STEP, CLIMB_STEP);
+}
+
+/**
+ * One tick of flight. Writes levers under speed hold, thrust, speed, height, fuel and distance.
+ * @returns dynamic pressure in the middle of the tick, Pa
+ */
+export function stepMotion(s: State, n: FlightNumbers): number {
+  const cosine = Math.sqrt(1 - s.pathSin * s.pathSin);
+  const lift = n.weightN * cosine;
+  const available = availableAt(n, s.speedMps, s.heightM);
+  const dragNow = drag(n, s, dynamicPressure(s.speedMps, s.heightM), lift);
+  stepSpeedHold(s, n, dragNow, available);
+
+  const left = spooled(n, s.leftThrust, s.leftLive === 1 ? fractionOfLever(n, s.leftTlaDeg) : 0);
+  const right = spooled(n, s.rightThrust, s.rightLive === 1 ? fractionOfLever(n, s.rightTlaDeg) : 0);
+  const thrustNow = available * (s.leftThrust + s.rightThrust);
+  if (s.goAround === 1) stepClimb(s, n, thrustNow - dragNow);
+  const pull = -n.weightN * s.pathSin;
+
+  const speedMid = s.speedMps + (DT / 2) * (thrustNow - dragNow + pull) / n.massKg;
+  const heightMid = s.heightM + (DT / 2) * s.speedMps * s.pathSin;
+  const qMid = dynamicPressure(speedMid, heightMid);
+  const dragMid = drag(n, s, qMid, lift);
+  const thrustMid = availableAt(n, speedMid, heightMid) * 0.5 * ((s.leftThrust + left) + (s.rightThrust + right));
+
+  s.speedMps += DT * (thrustMid - dragMid + pull) / n.massKg;
+  s.heightM += DT * speedMid * s.pathSin;
+  s.distanceM += DT * speedMid;
+  s.fuelKg += DT * (thrustMid * n.fuelKgPerNs + n.fuelBaseKgPerS * (s.leftLive + s.rightLive));
+  s.leftThrust = left;
+  s.rightThrust = right;
+  if (s.pathSin < 0 && s.heightM <= s.levelAtM) s.pathSin = 0;
+  s.casKt = casOfTas(s.speedMps, s.heightM);
+  return qMid;
+}
+
+/** Speed in kt of a dynamic pressure at sea level: equivalent airspeed. */
+export const easOfPressure = (qPa: number): number => Math.sqrt(2 * qPa / 1.225) / KT;

@@ -1,0 +1,66 @@
+/**
+ * Thrust and the levers. Thrust available: form and pressure polynomials after Bartel and Young (2008), in p/p0 and Mach
+ * number; lever map and spool are airframe data.
+ */
+import type { State } from '../state.js';
+import { DT, clamp } from '../units.js';
+import type { FlightNumbers } from './numbers.js';
+
+/** Greatest thrust of one engine, N, at p/p0 `delta` and Mach number `mach`. */
+export function thrustAvailable(n: FlightNumbers, delta: number, mach: number): number {
+  const a = (-0.4327 * delta + 1.3855) * delta + 0.0472;
+  const z = ((0.9106 * delta - 1.7736) * delta + 1.8697) * delta;
+  const x = ((0.1377 * delta - 0.4374) * delta + 1.3003) * delta;
+  return n.staticThrustN * (a - n.machLoss * z * mach + n.machGain * x * mach * mach);
+}
+
+/** Commanded fraction of thrust at a lever angle, straight between knots. */
+export function fractionOfLever(n: FlightNumbers, tlaDeg: number): number {
+  return between(n.leverMap, tlaDeg, 'tlaDeg', 'fraction');
+}
+
+/** Lever angle that commands a fraction; the stops outside the map. */
+export function leverOfFraction(n: FlightNumbers, fraction: number): number {
+  return between(n.leverMap, fraction, 'fraction', 'tlaDeg');
+}
+
+type Knot = FlightNumbers['leverMap'][number];
+
+function between(knots: readonly Knot[], x: number, from: keyof Knot, to: keyof Knot): number {
+  let low = knots[0] as Knot;
+  if (x <= low[from]) return low[to];
+  for (const high of knots) {
+    if (x <= high[from]) return low[to] + (high[to] - low[to]) * (x - low[from]) / (high[from] - low[from] || 1);
+    low = high;
+  }
+  return low[to];
+}
+
+/** Fraction after one tick of spooling toward `wish`: Crank-Nicolson, time constant at the predicted middle. */
+export function spooled(n: FlightNumbers, fraction: number, wish: number): number {
+  const early = n.spoolBaseS + n.spoolSlopeS * (1 - fraction);
+  const middle = fraction + (DT / 2) * (wish - fraction) / early;
+  const a = DT / (2 * (n.spoolBaseS + n.spoolSlopeS * (1 - middle)));
+  return (fraction * (1 - a) + 2 * a * wish) / (1 + a);
+}
+
+/** Acceleration asked for each kt of speed error, m/s2, and how much at the most. */
+const HOLD_GAIN = 0.062;
+const HOLD_MOST = 0.6;
+/** Lever speed of the speed hold, deg a tick. */
+const HOLD_LEVER = 0.08;
+
+/**
+ * Speed hold: both live levers go toward the angle whose thrust gives the drag, the path, and an acceleration that
+ * closes the speed error. Our own law: lever angles in steady flight follow from drag alone.
+ */
+export function stepSpeedHold(s: State, n: FlightNumbers, dragN: number, availableN: number): void {
+  if (s.speedHold === 0) return;
+  const live = s.leftLive + s.rightLive;
+  if (live === 0) return;
+  const pull = clamp((s.selectedKt - s.casKt) * HOLD_GAIN, -HOLD_MOST, HOLD_MOST);
+  const needN = dragN + n.weightN * s.pathSin + n.massKg * pull;
+  const wish = leverOfFraction(n, needN / (live * availableN));
+  if (s.leftLive === 1) s.leftTlaDeg += clamp(wish - s.leftTlaDeg, -HOLD_LEVER, HOLD_LEVER);
+  if (s.rightLive === 1) s.rightTlaDeg += clamp(wish - s.rightTlaDeg, -HOLD_LEVER, HOLD_LEVER);
+}

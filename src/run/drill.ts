@@ -1,0 +1,38 @@
+/** The face of a running drill toward the page: acts and losses in, pictures and a record out. */
+import type { Act, Airframe, RunRecord, Scenario } from '../../sim/files/index.js';
+import type { Panel, Picture } from '../view/picture.js';
+
+/** The kinds of input a hand can use. */
+export type Hand = 'mouse' | 'touch' | 'pen' | 'key' | 'gamepad' | 'script';
+
+/** Ways of losing the hand that are not the hand's own doing. */
+export type Loss = 'focusLost' | 'hidden';
+
+export interface DrillOptions {
+  readonly scenario: Scenario;
+  readonly airframe: Airframe;
+  /** Seed of the dice, unsigned 32 bit. */
+  readonly seed: number;
+  readonly device: RunRecord['device'];
+  readonly gauge: RunRecord['gauge'];
+  /** Version of the app, written in the record. */
+  readonly app: string;
+}
+
+/** A drill that runs. Stamps are milliseconds of the page's clock: event.timeStamp and the animation frame's argument. */
+export interface RunningDrill {
+  readonly panel: Panel;
+  /** Calls back once a frame with the picture to draw. Returns its undo. */
+  onPicture(draw: (picture: Picture) => void): () => void;
+  /** Calls back once, when the run is over and its record is written. */
+  onEnd(done: (record: RunRecord) => void): void;
+  /** Files what a hand did, stamped with the event's own time. */
+  act(stampMs: number, act: Act, hand: Hand): void;
+  /** Focus or page lost: lets a sprung switch go, stops the clock, and voids a scored run. */
+  lose(stampMs: number, loss: Loss): void;
+  /** Pause stops the clock and blanks the instruments; voids a scored run. */
+  pause(stampMs: number): void;
+  resume(stampMs: number): void;
+  /** Ends the run now. */
+  stop(stampMs: number): void;
+}
