@@ -26,7 +26,7 @@ export interface App {
   /** What was complained of so far; must be empty at close. */
   problems: string[];
   /** Closes the page; throws when anything was complained of. */
-  close(): Promise<void>;
+  close: () => Promise<void>;
 }
 
 export const appUrl = (): string => inject('appUrl');
@@ -92,7 +92,7 @@ function watch(page: Page, expected: RegExp[]): Pick<App, 'requests' | 'problems
 // A test that failed before it closed its page must not leave it to the next; one that forgot to close is still judged.
 afterAll(async () => {
   const troubles: unknown[] = [];
-  for (const app of [...open]) await app.close().catch((trouble: unknown) => troubles.push(trouble));
+  for (const app of open) await app.close().catch((trouble: unknown) => troubles.push(trouble));
   await (await shared)?.close();
   shared = undefined;
   if (troubles.length > 0) throw troubles[0];

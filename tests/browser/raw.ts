@@ -62,8 +62,8 @@ export async function rawBrowser(): Promise<RawBrowser> {
       send,
       evaluate,
       until,
-      leave: () => activate(other).then(() => until("document.visibilityState === 'hidden'")),
-      comeBack: () => activate(targetId).then(() => until("document.visibilityState === 'visible'")),
+      leave: () => activate(other).then(() => until("document.visibilityState === 'hidden' && !document.hasFocus()")),
+      comeBack: () => activate(targetId).then(() => until("document.visibilityState === 'visible' && document.hasFocus()")),
     };
   }
 
