@@ -1,6 +1,6 @@
 // Vite for the app (`npm run dev`, and the app half of `npm run build`). Tests have their own file: vitest.config.ts.
 import { defineConfig } from 'vite';
-import { developmentHeaders, headers } from './src/serve/policy.ts';
+import { developmentHeaders, headers } from './src/serve/policy.js';
 
 const jsx = { runtime: 'automatic', importSource: 'preact' } as const;
 

@@ -15,6 +15,7 @@ export default defineConfig({
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**', 'tests/perf/**'],
           setupFiles: ['tests/seed.ts'],
+          testTimeout: 30_000,
         },
       },
       {

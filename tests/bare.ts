@@ -3,13 +3,13 @@ import { createContext, runInContext, type Context } from 'node:vm';
 import { build, type Rolldown } from 'vite';
 import { allowedMath } from './architecture/bans.js';
 
-const language = [
-  ...['Object', 'Array', 'String', 'Number', 'Boolean', 'Symbol', 'BigInt', 'RegExp', 'JSON', 'Reflect', 'Proxy', 'Function', 'undefined', 'NaN', 'Infinity'],
-  ...['Map', 'Set', 'WeakMap', 'WeakSet', 'ArrayBuffer', 'DataView', 'Iterator', 'globalThis', 'isFinite', 'isNaN', 'parseFloat', 'parseInt'],
-  ...['Error', 'RangeError', 'TypeError', 'SyntaxError', 'ReferenceError', 'EvalError', 'URIError', 'AggregateError'],
-  ...['Int8Array', 'Uint8Array', 'Uint8ClampedArray', 'Int16Array', 'Uint16Array', 'Int32Array', 'Uint32Array', 'BigInt64Array', 'BigUint64Array'],
-  ...['Float32Array', 'Float64Array', 'Math'],
-];
+const language = `
+  Object Array String Number Boolean Symbol BigInt RegExp JSON Reflect Proxy Function undefined NaN Infinity Math
+  Map Set WeakMap WeakSet ArrayBuffer DataView Iterator globalThis isFinite isNaN parseFloat parseInt
+  Error RangeError TypeError SyntaxError ReferenceError EvalError URIError AggregateError
+  Int8Array Uint8Array Uint8ClampedArray Int16Array Uint16Array Int32Array Uint32Array BigInt64Array BigUint64Array
+  Float32Array Float64Array
+`.trim().split(/\s+/);
 
 /** An empty world with the plain language in it. Text cannot become code there. */
 export function bareContext(): Context {

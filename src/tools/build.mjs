@@ -3,7 +3,7 @@
 // `--no-types` leaves the types out: to look at the app, nobody needs them.
 import { spawnSync } from 'node:child_process';
 import { chmodSync, existsSync, mkdirSync, mkdtempSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
 import { build } from 'vite';
 import { dist, fingerprint, stamp, top } from './fresh.mjs';
 
@@ -42,7 +42,7 @@ const bundle = (outDir, entry, node) =>
 const nodeEntries = { cli: join(top, 'src/cli/main.ts'), serve: join(top, 'src/serve/server.ts') };
 const libraryEntries = { sim: join(top, 'sim/index.ts'), files: join(top, 'sim/files/index.ts') };
 
-const madeFrom = fingerprint();
+const madeFrom = fingerprint(); // before the build: what changes meanwhile is stale
 const missing = [join(top, 'src/index.html'), ...Object.values(nodeEntries), ...Object.values(libraryEntries)].filter(
   (file) => !existsSync(file),
 );
@@ -55,16 +55,15 @@ try {
   await bundle(made, there(nodeEntries), true);
   if (Object.keys(there(libraryEntries)).length > 0) await bundle(made, there(libraryEntries), false);
   if (existsSync(join(made, 'cli.js'))) chmodSync(join(made, 'cli.js'), 0o755);
-  moveOver();
+  if (missing.length === 0) writeFileSync(join(made, 'build.json'), stamp(madeFrom));
+  await oneAtATime(moveOver);
 } finally {
   rmSync(made, { recursive: true, force: true });
 }
 
-for (const file of missing) console.error(`build: ${file} is missing, and so is what is made from it.`);
-if (missing.length > 0) process.exit(1);
-if (!process.argv.includes('--no-types') && !declarations()) process.exit(1);
-// Written last: without it the next `npm start` builds again.
-writeFileSync(join(dist, 'build.json'), stamp(madeFrom));
+for (const file of missing) console.error(`build: ${relative(top, file)} is missing, and so is what is made from it.`);
+const typed = process.argv.includes('--no-types') || declarations();
+process.exit(missing.length === 0 && typed ? 0 : 1);
 
 /** The types stay where they are: tsc keeps them current itself. */
 function moveOver() {
@@ -73,6 +72,29 @@ function moveOver() {
     if (name !== 'types') rmSync(join(dist, name), { recursive: true, force: true });
   }
   for (const name of readdirSync(made)) renameSync(join(made, name), join(dist, name));
+}
+
+/** Two builds may end together (`npm start` beside `npm test`): the second waits. A lock older than 10 s was left by a build that died. */
+async function oneAtATime(work) {
+  const lock = join(top, '.cache/build.lock');
+  for (let waitedMs = 0; !locked(lock); waitedMs += 50) {
+    if (waitedMs >= 10_000) rmSync(lock, { recursive: true, force: true });
+    await new Promise((done) => setTimeout(done, 50));
+  }
+  try {
+    work();
+  } finally {
+    rmSync(lock, { recursive: true, force: true });
+  }
+}
+
+function locked(lock) {
+  try {
+    mkdirSync(lock);
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 function declarations() {

@@ -73,7 +73,7 @@ function together(source: Source): string[] {
   return apart.filter((names) => names.every(uses)).map((names) => `${source.path}: ${names.join(' and ')} in one file`);
 }
 
-/** Each circle once, as the files along it. Types count: a circle of types is a design going round in circles as well. */
+/** Each circle once, as the files along it. `import type` does not count: it leaves nothing behind to load. */
 export function circles(sources: Source[]): string[] {
   const byPath = new Map(sources.map((source) => [source.path, source]));
   const paths = new Set(byPath.keys());
@@ -88,7 +88,7 @@ export function circles(sources: Source[]): string[] {
     if (done.has(path)) return;
     const source = byPath.get(path)!;
     for (const one of source.imports) {
-      const next = ourFile(source, one.from, paths);
+      const next = one.typeOnly ? null : ourFile(source, one.from, paths);
       if (next !== null) follow(next, [...trail, path]);
     }
     done.add(path);
