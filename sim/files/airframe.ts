@@ -4,6 +4,7 @@
  */
 import * as z from 'zod/mini';
 import { formatKey, name, quantity, schemaKey, text, time, word } from './quantity.js';
+import { unsound } from './sound.js';
 
 const source = text('Where the numbers of this group come from.', 500);
 
@@ -172,7 +173,7 @@ const recognition = z.strictObject({
   limitDeg: quantity('Growth of the split at which a release is late.', 'deg', 0.5, 20),
 });
 
-export const airframeSchema = z.strictObject({
+const keys = z.strictObject({
   ...schemaKey,
   ...formatKey,
   name: name('Name by which scenarios ask for this airframe.'),
@@ -187,4 +188,13 @@ export const airframeSchema = z.strictObject({
 });
 
 /** An airframe file after the door: every number present, units in the key names. */
-export type Airframe = z.infer<typeof airframeSchema>;
+export type Airframe = z.infer<typeof keys>;
+
+export const airframeSchema = keys.check(
+  z.superRefine((airframe, context) => {
+    for (const { path, allowed } of unsound(airframe)) {
+      context.addIssue({ code: 'custom', path, message: allowed, input: airframe });
+    }
+  }),
+  z.meta({ id: 'airframe', description: 'An airframe: every number of its drive, wing, engines and warnings.' }),
+);

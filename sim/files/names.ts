@@ -1,5 +1,5 @@
 /** Names inside a scenario: who has one, who is referred to, and whether `after` goes round in a circle. */
-import { type Trigger } from './trigger.js';
+import type { Trigger } from './trigger.js';
 
 type Path = (string | number)[];
 interface Named { name?: string | undefined; when: Trigger }
@@ -41,25 +41,30 @@ export function unknownAfter(things: Things): { after: string; path: Path }[] {
   return entries(things).flatMap((entry) => entry.refers).filter((reference) => !names.has(reference.after));
 }
 
-/** The first circle of `after` found, or null. A circle could never act, so it is a mistake. */
+/**
+ * The first circle of `after` found, with the reference that closes it, or null. A circle could never act, so it is a
+ * mistake. Every name is walked once, so a file of any shape is done in time.
+ */
 export function cycleOfAfter(things: Things): { names: string[]; path: Path } | null {
-  const all = entries(things);
-  const byName = new Map(all.flatMap((entry) => (entry.name === undefined ? [] : [[entry.name, entry] as const])));
+  const byName = new Map<string, Entry>();
+  for (const entry of entries(things)) if (entry.name !== undefined && !byName.has(entry.name)) byName.set(entry.name, entry);
   const done = new Set<string>();
-  for (const start of byName.keys()) {
-    const trail: string[] = [];
-    let found: string[] | null = null;
-    const visit = (name: string): void => {
-      const at = trail.indexOf(name);
-      if (at >= 0) { found ??= [...trail.slice(at), name]; return; }
-      if (done.has(name)) return;
-      trail.push(name);
-      for (const reference of byName.get(name)?.refers ?? []) visit(reference.after);
-      trail.pop();
-      done.add(name);
-    };
-    visit(start);
-    if (found !== null) return { names: found, path: byName.get(found[0] as string)?.refers[0]?.path ?? [] };
+  const trail: string[] = [];
+  const visit = (name: string): { names: string[]; path: Path } | null => {
+    trail.push(name);
+    for (const { after, path } of byName.get(name)?.refers ?? []) {
+      const at = trail.indexOf(after);
+      if (at >= 0) return { names: [...trail.slice(at), after], path };
+      const found = done.has(after) ? null : visit(after);
+      if (found !== null) return found;
+    }
+    trail.pop();
+    done.add(name);
+    return null;
+  };
+  for (const name of byName.keys()) {
+    const found = done.has(name) ? null : visit(name);
+    if (found !== null) return found;
   }
   return null;
 }

@@ -61,16 +61,16 @@ export const scenarioSchema = z.strictObject({
   airframe: z.union([name('Name of a shipped airframe.'), airframeSchema]).check(
     z.meta({ description: 'Name of a shipped airframe, or an airframe in full.' }),
   ),
-  start,
+  start: start.check(z.meta({ description: 'Where the run starts.' })),
   speedHold: z._default(z.boolean().check(z.meta({ description: 'The thrust levers follow the selected speed.' })), true),
   role: z._default(word('The trainee flies and drives, or drives while another flies.', ['flying', 'driving']), 'flying'),
   mainDrive: z._default(word('The normal flap drive: lost, or lost until an event brings it back.', ['lost', 'returns']), 'lost'),
   pointerNoise: z.optional(z.boolean().check(z.meta({ description: 'Rigging mismatch, pointer wander and roll disturbance; on with recognition, else off.' }))),
-  task,
+  task: task.check(z.meta({ description: 'What is to be reached.' })),
   faults: z._default(z.array(faultSchema).check(z.maxLength(16), z.meta({ description: 'What goes wrong.' })), []),
   events: z._default(z.array(eventSchema).check(z.maxLength(40), z.meta({ description: 'What the outside does.' })), []),
   recognition: z.optional(recognition.check(z.meta({ description: 'Present: the first release is scored.' }))),
-  procedure: z._default(procedure, { leverFirst: true, leaveAlone: true, call: true }),
+  procedure: z._default(procedure.check(z.meta({ description: 'What else is looked at.' })), { leverFirst: true, leaveAlone: true, call: true }),
 }).check(
   z.superRefine((scenario, context) => {
     const say = (path: (string | number)[], message: string, input: unknown) =>
@@ -86,6 +86,7 @@ export const scenarioSchema = z.strictObject({
       say(['mainDrive'], 'an event with do returnMainDrive beside it', scenario.mainDrive);
     }
   }),
+  z.meta({ id: 'scenario', description: 'A scenario: where a run starts, what is to be reached, what goes wrong, what is scored.' }),
 );
 
 /** A scenario file after the door: defaults filled in, cross-checks passed, airframe by name or in full. */

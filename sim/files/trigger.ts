@@ -56,5 +56,5 @@ export const triggerSchema: z.ZodMiniType<Trigger> = z.strictObject({
     error: 'edge only beside flapDeg, speedKt or altitudeFt',
   }),
   z.refine((when) => when.delayS === undefined || when.after !== undefined, { error: 'delayS only beside after' }),
-  z.meta({ description: 'When it acts.' }),
+  z.meta({ id: 'trigger', description: 'When it acts.' }),
 );

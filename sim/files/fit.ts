@@ -1,0 +1,105 @@
+/** Do a scenario and its airframe fit together? Checks that need both, and those that need the whole scenario. */
+import { clMax, stallKt } from '../flight/roll.js';
+import { MOST_CROSSINGS, MOST_MEMOS } from '../entry.js';
+import { prepare } from '../prepare.js';
+import type { Airframe } from './airframe.js';
+import { broken, type Misfit } from './misfit.js';
+import { ready, type ReadyScenario } from './ready.js';
+import type { Scenario } from './scenario.js';
+import type { Trigger } from './trigger.js';
+
+/** Everything that keeps this scenario from being flown with this (sound) airframe; empty when they fit. */
+export function misfits(scenario: Scenario, airframe: Airframe): Misfit[] {
+  const full = ready(scenario, airframe);
+  return [...startFits(full, airframe), ...speedFits(full, airframe), ...taskFits(full, airframe), ...faultsFit(full, airframe), ...triggersFit(full), ...scoringFits(full)];
+}
+
+function startFits({ start }: ReadyScenario, airframe: Airframe): Misfit[] {
+  const { mass, drive, settings } = airframe;
+  return broken([
+    [start.massT >= mass.emptyT && start.massT <= mass.takeOffT, 'start.massT', `a mass of this airframe: from ${mass.emptyT} to ${mass.takeOffT} t`],
+    [start.flapDeg <= drive.stopDeg, 'start.flapDeg', `at most the airframe's stop (${drive.stopDeg} deg)`],
+    [settings.some(({ deg }) => deg === start.flapLeverDeg), 'start.flapLeverDeg', settingsOf(airframe)],
+    [start.fuelKg === undefined || start.fuelKg <= (start.massT - mass.emptyT) * 1000, 'start.fuelKg', `at most massT less the airframe's emptyT (${mass.emptyT} t)`],
+  ]);
+}
+
+function speedFits({ start }: ReadyScenario, airframe: Airframe): Misfit[] {
+  const { limits, gear, roll } = airframe;
+  const flap = flapLimitKt(airframe, start.flapDeg);
+  const { flight } = prepare(airframe, start.massT);
+  // Calibrated airspeed is never below the equivalent one, so a speed below this one is below the stall for certain.
+  const stall = stallKt(flight, clMax(flight, start.flapDeg, start.leadingEdge === 'out' ? 1 : 0));
+  const limit = (holds: boolean, allowed: string): [boolean, string, string] => [holds, 'start.speedKt', allowed];
+  return broken([
+    limit(start.speedKt >= stall, `above the stall at this mass and flap (about ${Math.floor(stall) + 1} kt)`),
+    limit(start.speedKt <= flap, `at most the limit at flap ${start.flapDeg} (${flap} kt)`),
+    limit(start.leadingEdge === 'in' || start.speedKt <= limits.leadingEdgeKt, `at most the limit with the leading edge out (${limits.leadingEdgeKt} kt)`),
+    limit(start.gear === 'up' || start.speedKt <= gear.extendedKt, `at most the limit with the gear down (${gear.extendedKt} kt)`),
+    limit(start.speedKt < roll.reversalKt, `below the speed at which roll control is lost (${roll.reversalKt} kt)`),
+  ]);
+}
+
+/** Limit of the setting whose range holds a position: between two settings that of the one further out. */
+function flapLimitKt({ settings }: Airframe, flapDeg: number): number {
+  const setting = settings.find(({ deg }) => deg >= flapDeg) ?? settings.at(-1);
+  return setting?.limitKt ?? Infinity;
+}
+
+const settingsOf = ({ settings }: Airframe): string => `a setting of the airframe: ${settings.map(({ deg }) => deg).join(', ')}`;
+
+function taskFits({ task, events, start }: ReadyScenario, airframe: Airframe): Misfit[] {
+  const known = new Set(airframe.settings.map(({ deg }) => deg));
+  return [
+    ...broken(task.settings.flatMap((deg, index) => [
+      [known.has(deg), `task.settings.${index}`, settingsOf(airframe)],
+      [index === 0 || deg !== task.settings[index - 1], `task.settings.${index}`, 'another setting than the one before it'],
+    ] as const)),
+    ...broken(events.flatMap((event, index) =>
+      event.do === 'descend' ? [[event.toFt > start.groundFt, `events.${index}.toFt`, `above the ground (groundFt is ${start.groundFt} ft)`]] : [])),
+  ];
+}
+
+/** A trigger that can never act is a mistake, not a quiet run. */
+function faultsFit({ faults, events, task }: ReadyScenario, { drive }: Airframe): Misfit[] {
+  const inTrigger = (when: Trigger, path: string): Misfit[] => [
+    ...broken([
+      [(when.flapDeg ?? 0) <= drive.stopDeg, `${path}.flapDeg`, `at most the airframe's stop (${drive.stopDeg} deg)`],
+      [(when.atS ?? 0) <= task.limitS, `${path}.atS`, `at most limitS of the task (${task.limitS} s)`],
+      [(when.heldS ?? 0) <= task.limitS, `${path}.heldS`, `at most limitS of the task (${task.limitS} s)`],
+    ]),
+    ...(['all', 'any'] as const).flatMap((group) => (when[group] ?? []).flatMap((leaf, index) => inTrigger(leaf, `${path}.${group}.${index}`))),
+  ];
+  return [
+    ...faults.flatMap(({ when }, index) => inTrigger(when, `faults.${index}.when`)),
+    ...events.flatMap(({ when }, index) => inTrigger(when, `events.${index}.when`)),
+  ];
+}
+
+/** Most conditions in all triggers of a file: each is looked at in every tick. */
+export const MOST_CONDITIONS = 200;
+
+/** The model has room for so many conditions and no more. */
+function triggersFit({ faults, events }: ReadyScenario): Misfit[] {
+  const all: Trigger[] = [];
+  const collect = (when: Trigger): void => {
+    all.push(when);
+    for (const inner of [...(when.all ?? []), ...(when.any ?? [])]) collect(inner);
+  };
+  for (const { when } of [...faults, ...events]) collect(when);
+  const crossings = all.filter(({ flapDeg, speedKt, altitudeFt }) => (flapDeg ?? speedKt ?? altitudeFt) !== undefined).length;
+  const names = new Set(all.flatMap(({ after }) => after ?? [])).size;
+  const list = faults.length > 0 ? 'faults' : 'events';
+  return broken([
+    [all.length <= MOST_CONDITIONS, list, `at most ${MOST_CONDITIONS} conditions in the triggers of a file, not ${all.length}`],
+    [crossings <= MOST_CROSSINGS, list, `at most ${MOST_CROSSINGS} conditions on flapDeg, speedKt or altitudeFt, not ${crossings}`],
+    [names <= MOST_MEMOS, list, `at most ${MOST_MEMOS} different names behind after, not ${names}`],
+  ]);
+}
+
+function scoringFits({ recognition, passes, fails }: ReadyScenario): Misfit[] {
+  return [
+    ...broken([[recognition === undefined || recognition.seenDeg < recognition.limitDeg, 'recognition.seenDeg', `below limitDeg (${recognition?.limitDeg} deg)`]]),
+    ...(fails ?? []).flatMap((name, index) => (passes?.includes(name) ? [{ path: ['fails', index], allowed: 'a trainee that is not among passes' }] : [])),
+  ];
+}

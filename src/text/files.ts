@@ -1,0 +1,70 @@
+/** The kinds of files by name: each from its text to its data, or to every problem in it. */
+import {
+  type Airframe, airframeSchema, type Inputs, inputsSchema, type Lookup, misfits, misfitsOf, type RunRecord, recordSchema,
+  type Scenario, scenarioSchema,
+} from '../../sim/files/index.js';
+import { type Read, type Refused, refuse } from './problem.js';
+import { type Parsed, parseText, readAs } from './read.js';
+
+/** A file of any kind, told by its shape. */
+export type AnyFile =
+  | { kind: 'airframe'; value: Airframe }
+  | { kind: 'scenario'; value: Scenario }
+  | { kind: 'inputs'; value: Inputs }
+  | { kind: 'record'; value: RunRecord };
+export type Kind = AnyFile['kind'];
+
+const nothing = () => [];
+
+const readers = {
+  airframe: (parsed: Parsed): Read<Airframe> => readAs(parsed, airframeSchema, nothing),
+  scenario: (parsed: Parsed, lookup: Lookup): Read<Scenario> => readAs(parsed, scenarioSchema, (scenario) => misfitsOf(scenario, lookup)),
+  inputs: (parsed: Parsed): Read<Inputs> => readAs(parsed, inputsSchema, nothing),
+  record: (parsed: Parsed): Read<RunRecord> => readAs(parsed, recordSchema, ({ scenario, airframe }) =>
+    misfits(scenario, airframe).map(({ path, allowed }) => ({ path: ['scenario', ...path], allowed }))),
+};
+
+/** Reads an airframe file. `file` names it in problems. */
+export const readAirframe = (text: string, file: string): Read<Airframe> => after(parseText(text, file), readers.airframe);
+
+/** Reads a scenario file and checks that it can be flown; `lookup` finds the shipped airframes. */
+export const readScenario = (text: string, file: string, lookup: Lookup): Read<Scenario> =>
+  after(parseText(text, file), (parsed) => readers.scenario(parsed, lookup));
+
+/** Reads an inputs file. */
+export const readInputs = (text: string, file: string): Read<Inputs> => after(parseText(text, file), readers.inputs);
+
+/** Reads a record file. That it follows from its inputs is a matter for `verify`. */
+export const readRecord = (text: string, file: string): Read<RunRecord> => after(parseText(text, file), readers.record);
+
+/** Reads a file of any kind. */
+export function readAny(text: string, file: string, lookup: Lookup): Read<AnyFile> {
+  return after(parseText(text, file), (parsed): Read<AnyFile> => {
+    const kind = kindOf(parsed);
+    if (kind === null) return refuse(file, parsed.text, [...parsed.findings, unknownKind(parsed)]);
+    const read = readers[kind](parsed, lookup);
+    return read.ok ? { ok: true, value: { kind, value: read.value } as AnyFile } : read;
+  });
+}
+
+function after<T>(parsed: { ok: true; parsed: Parsed } | Refused, read: (parsed: Parsed) => Read<T>): Read<T> {
+  return parsed.ok ? read(parsed.parsed) : parsed;
+}
+
+/** What kind of file this is meant to be: told by the one key that only this kind has. */
+export function kindOf({ value }: Parsed): Kind | null {
+  if (Array.isArray(value)) return 'inputs';
+  if (value === null || typeof value !== 'object') return null;
+  if ('digest' in value || 'commands' in value) return 'record';
+  if ('drive' in value || 'gauge' in value) return 'airframe';
+  if ('task' in value || 'start' in value) return 'scenario';
+  return null;
+}
+
+const unknownKind = ({ root }: Parsed) => ({
+  offset: root.offset,
+  say: () => ({
+    path: '', found: 'no kind of file that Evenhand knows',
+    allowed: 'a scenario (has task), an airframe (has drive), a record (has digest) or inputs (a list)',
+  }),
+});

@@ -1,0 +1,106 @@
+/** From what the schema refuses to findings in our own words: where it stands, what was found, what is allowed. */
+import type { Node } from 'jsonc-parser';
+import { allowedBy, type Issue, type ObjectShape, type Schema, type Shape, shapeOf } from '../../sim/files/index.js';
+import { type Finding, type Path, pathText, quoted } from './problem.js';
+import { nearest } from './near.js';
+import type { locator } from './values.js';
+
+/** Where the findings of a file come from: its text, its tree, its schema. */
+export interface Source {
+  text: string;
+  locate: ReturnType<typeof locator>;
+  schema: Schema;
+}
+
+export function findingsOf(source: Source, issues: readonly Issue[]): Finding[] {
+  return issues.flatMap((issue) => findings(source, issue, []));
+}
+
+function findings(source: Source, issue: Issue, before: Path): Finding[] {
+  const path = [...before, ...issue.path];
+  if (issue.code === 'unrecognized_keys') return (issue.keys ?? []).map((key) => unknownKey(source, path, key));
+  if (issue.code === 'invalid_union' && issue.errors !== undefined && issue.errors.length > 0) return either(source, issue.errors, path);
+  return [misfit(source, path, issue.code === 'custom' ? issue.message : null)];
+}
+
+/** Of a name or an object, the branch that was meant is told by what stands there. */
+function either(source: Source, branches: Issue[][], path: Path): Finding[] {
+  const { value } = source.locate(path);
+  const branch = branches.find((issues) => value?.type === 'object' && issues.every(({ path: inner, code }) => inner.length > 0 || code !== 'invalid_type'));
+  return branch?.flatMap((issue) => findings(source, issue, path)) ?? [misfit(source, path, null)];
+}
+
+/** A value that is wrong or missing. `allowed` is what a check across keys asks for; null: what the schema says of this place. */
+export function misfit(source: Source, path: Path, allowed: string | null): Finding {
+  const { value, nearest: around } = source.locate(path);
+  return {
+    offset: (value ?? around).offset,
+    say: () => {
+      const shape = shapeAt(shapeOf(source.schema), path, source);
+      return { path: pathText(path), found: foundAt(value, source.text), allowed: allowed ?? (shape === null ? 'nothing' : allowedBy(shape) + meant(shape, value)) };
+    },
+  };
+}
+
+/** Of a mistyped word, the one that was probably meant. */
+function meant(shape: Shape, value: Node | null): string {
+  if (shape.kind !== 'word' || value?.type !== 'string') return '';
+  const near = nearest(value.value as string, shape.words.map(String));
+  return near === null ? '' : ` (did you mean ${quoted(near)}?)`;
+}
+
+function unknownKey(source: Source, path: Path, key: string): Finding {
+  const { key: node, nearest: around } = source.locate([...path, key]);
+  return {
+    offset: (node ?? around).offset,
+    say: () => {
+      const shape = shapeAt(shapeOf(source.schema), path, source);
+      const known = shape?.kind === 'object' ? [...shape.keys.keys()] : [];
+      const near = nearest(key, known);
+      const allowed = near === null ? `one of the keys ${known.join(', ')}` : `did you mean ${near}?`;
+      return { path: pathText([...path, key]), found: 'an unknown key', allowed };
+    },
+  };
+}
+
+/** What the schema says about a path; where it forks, the values in the file tell which way. */
+function shapeAt(top: Shape, path: Path, source: Source): Shape | null {
+  let shape: Shape | null = taken(top, [], source);
+  for (const [index, part] of path.entries()) {
+    const here: Shape | null = shape;
+    const inner: Shape | undefined = here?.kind === 'list' ? here.item : here?.kind === 'object' ? here.keys.get(String(part))?.shape
+      : here?.kind === 'choice' && part === here.by ? wordsOf(here.options, here.by) : undefined;
+    if (inner === undefined) return null;
+    shape = index === path.length - 1 && inner.kind === 'either' ? inner : taken(inner, path.slice(0, index + 1), source);
+  }
+  return shape;
+}
+
+function taken(shape: Shape, path: Path, { locate }: Source): Shape {
+  if (shape.kind === 'choice') {
+    const word = locate([...path, shape.by]).value;
+    return (word?.type === 'string' && shape.options.get(word.value as string)) || shape;
+  }
+  if (shape.kind === 'either') return shape.options.find(({ kind }) => kind === 'object') ?? shape;
+  return shape;
+}
+
+const wordsOf = (options: ReadonlyMap<string, ObjectShape>, by: string): Shape => ({
+  kind: 'word', words: [...options.keys()], nullable: false, description: [...options.values()][0]?.keys.get(by)?.shape.description,
+});
+
+const MOST_KEYS = 6;
+
+/** What stands at a place, in words. Numbers as they are written in the file. */
+function foundAt(node: Node | null, text: string): string {
+  if (node === null) return 'nothing';
+  if (node.type === 'string') return quoted(node.value as string);
+  if (node.type === 'array') return count(node.children ?? [], 'a list of', 'entry', 'entries', 'an empty list');
+  if (node.type !== 'object') return text.slice(node.offset, node.offset + Math.min(node.length, 40));
+  const keys = (node.children ?? []).slice(0, MOST_KEYS).map(({ children }) => pathText([String(children?.[0]?.value)]));
+  if (keys.length === 0) return 'an empty object';
+  return `an object with ${keys.join(', ')}${(node.children ?? []).length > MOST_KEYS ? ', ...' : ''}`;
+}
+
+const count = (nodes: Node[], before: string, one: string, many: string, none: string): string =>
+  nodes.length === 0 ? none : `${before} ${nodes.length} ${nodes.length === 1 ? one : many}`;
