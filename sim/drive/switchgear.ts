@@ -63,9 +63,10 @@ export function stepContactor(s: State, n: DriveNumbers): void {
     s.contactorTicks = 0;
     return;
   }
-  s.contactorTicks += 1;
-  if (s.contactorTicks >= (opening ? n.dropOutTicks : n.pickUpTicks)) {
-    s.contactor = opening ? 0 : wish;
-    s.contactorTicks = 0;
+  if (s.contactorTicks < (opening ? n.dropOutTicks : n.pickUpTicks)) {
+    s.contactorTicks += 1;
+    return;
   }
+  s.contactor = opening ? 0 : wish;
+  s.contactorTicks = 0;
 }

@@ -1,0 +1,87 @@
+/**
+ * What is due when, and what is watched for. Timed entries act in their tick; watchers are looked at once, at the end of
+ * every tick, and act at the start of the next. Order: tick, rank, place in the file (faults stand before events).
+ */
+import type { Condition, Entry } from './entry.js';
+import { actEvent } from './events.js';
+import { actFault } from './faults.js';
+import type { Fixed } from './fixed.js';
+import type { State } from './state.js';
+
+const WORD = 30;
+
+type Low = 'pending0' | 'done0' | 'leaf0';
+const HIGH = { pending0: 'pending1', done0: 'done1', leaf0: 'leaf1' } as const;
+
+const has = (s: State, low: Low, place: number): boolean =>
+  place < WORD ? ((s[low] >> place) & 1) === 1 : ((s[HIGH[low]] >> (place - WORD)) & 1) === 1;
+
+function put(s: State, low: Low, place: number): void {
+  if (place < WORD) s[low] |= 1 << place;
+  else s[HIGH[low]] |= 1 << (place - WORD);
+}
+
+type Memo = 'memo0' | 'memo1' | 'memo2' | 'memo3' | 'memo4' | 'memo5' | 'memo6' | 'memo7';
+const MEMOS: readonly Memo[] = ['memo0', 'memo1', 'memo2', 'memo3', 'memo4', 'memo5', 'memo6', 'memo7'];
+
+/** Start of a tick: what is due acts, in file order. */
+export function actDue(s: State, fixed: Fixed): void {
+  const { entries, timed } = fixed.agenda;
+  const due = s.agendaNext < timed.length && (timed[s.agendaNext] as Entry).tick <= s.tick;
+  if (!due && s.pending0 === 0 && s.pending1 === 0) return;
+  for (const entry of entries) {
+    if (entry.when === null ? entry.tick === s.tick : has(s, 'pending0', entry.place)) act(s, fixed, entry);
+  }
+  s.pending0 = 0;
+  s.pending1 = 0;
+  while (s.agendaNext < timed.length && (timed[s.agendaNext] as Entry).tick <= s.tick) s.agendaNext += 1;
+}
+
+function act(s: State, fixed: Fixed, entry: Entry): void {
+  if (entry.memo >= 0) s[MEMOS[entry.memo] as Memo] = s.tick;
+  if (entry.fault !== null) actFault(s, fixed, entry.fault, entry.place);
+  if (entry.event !== null) actEvent(s, entry.event);
+}
+
+/** End of a tick: every watcher is looked at once. `driveDeg`, `casKt`, `heightM` are the values before the tick. */
+export function watch(s: State, fixed: Fixed, driveDeg: number, casKt: number, heightM: number): void {
+  for (const entry of fixed.agenda.entries) {
+    if (entry.when === null || has(s, 'done0', entry.place)) continue;
+    if (holds(s, entry.when, driveDeg, casKt, heightM)) {
+      put(s, 'done0', entry.place);
+      put(s, 'pending0', entry.place);
+    }
+  }
+}
+
+function holds(s: State, when: Condition, driveDeg: number, casKt: number, heightM: number): boolean {
+  switch (when.kind) {
+    case 'tick': return s.tick + 1 >= when.tick;
+    case 'held': return s.heldTicks >= when.ticks;
+    case 'after': {
+      const acted = s[MEMOS[when.memo] as Memo];
+      return acted >= 0 && s.tick + 1 - acted >= Math.max(1, when.delayTicks);
+    }
+    case 'crossing': {
+      if (has(s, 'leaf0', when.leaf)) return true;
+      const before = when.of === 'driveDeg' ? driveDeg : when.of === 'casKt' ? casKt : heightM;
+      const now = s[when.of];
+      const rises = before < when.at && now >= when.at;
+      const falls = before > when.at && now <= when.at;
+      const crossed = (rises && when.edge !== 'falling') || (falls && when.edge !== 'rising');
+      if (crossed) put(s, 'leaf0', when.leaf);
+      return crossed;
+    }
+    case 'all': {
+      // Every leaf is looked at in every tick, so that no crossing is missed while another is awaited.
+      let all = true;
+      for (const inner of when.of) if (!holds(s, inner, driveDeg, casKt, heightM)) all = false;
+      return all;
+    }
+    case 'any': {
+      let any = false;
+      for (const inner of when.of) if (holds(s, inner, driveDeg, casKt, heightM)) any = true;
+      return any;
+    }
+  }
+}

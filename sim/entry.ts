@@ -1,0 +1,42 @@
+/** The entries of an agenda: faults and events after the dice, each with its time or its condition. */
+import type { ScenarioEvent } from './files/event.js';
+import type { Fault } from './files/fault.js';
+
+export type Side = 'left' | 'right';
+type Drawn<T> = T extends { side: string } ? Omit<T, 'side'> & { side: Side } : T;
+/** A fault whose side has been drawn. */
+export type DrawnFault = Drawn<Fault>;
+/** An event whose side has been drawn. */
+export type DrawnEvent = Drawn<ScenarioEvent>;
+
+/** A condition with its latch place; everything in it was worked out before the run. */
+export type Condition =
+  | { readonly kind: 'tick'; readonly tick: number }
+  | { readonly kind: 'crossing'; readonly of: 'driveDeg' | 'casKt' | 'heightM'; readonly at: number; readonly edge: 'rising' | 'falling' | 'either'; readonly leaf: number }
+  | { readonly kind: 'held'; readonly ticks: number }
+  | { readonly kind: 'after'; readonly memo: number; readonly delayTicks: number }
+  | { readonly kind: 'all' | 'any'; readonly of: readonly Condition[] };
+
+export interface Entry {
+  readonly place: number;
+  readonly name: string | null;
+  /** Tick of a timed entry, -1 for a watcher. */
+  readonly tick: number;
+  /** Condition of a watcher, null for a timed entry. */
+  readonly when: Condition | null;
+  /** Where the tick of its acting is kept for `after`, -1 for nowhere. */
+  readonly memo: number;
+  readonly fault: DrawnFault | null;
+  readonly event: DrawnEvent | null;
+}
+
+export interface Agenda {
+  readonly entries: readonly Entry[];
+  /** Timed entries by tick, then place. */
+  readonly timed: readonly Entry[];
+}
+
+/** Most entries and crossings that the latches of the state can hold. */
+export const MOST_ENTRIES = 60;
+export const MOST_CROSSINGS = 60;
+export const MOST_MEMOS = 8;

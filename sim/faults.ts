@@ -1,0 +1,49 @@
+/** How a fault comes into force: it sets its terms in the state, and the drive does the rest. */
+import type { DrawnFault } from './entry.js';
+import type { Fixed } from './fixed.js';
+import { leftPointer, rightPointer } from './pointers.js';
+import type { State } from './state.js';
+
+/** Puts a fault in force. `place` is its place in the file. Faults of one kind on one side replace each other. */
+export function actFault(s: State, fixed: Fixed, fault: DrawnFault, place: number): void {
+  switch (fault.kind) {
+    case 'disconnect': s[`${fault.side}Cut`] = 1; return;
+    case 'lag': s[`${fault.side}Ratio`] = fault.ratio; return;
+    case 'jam': s[`${fault.side}Jam`] = 1; return;
+    case 'slip': s[`${fault.side}Slip`] = place + 1; s[`${fault.side}SlipTicks`] = 0; return;
+    case 'blowback': s[`${fault.side}Cut`] = 1; s[`${fault.side}Blown`] = 1; return;
+    case 'pointer': actPointer(s, fixed, fault); return;
+    case 'dead': case 'quits': s.driveDead = 1; return;
+    case 'slow': s.driveFactor = fault.factor; return;
+    case 'runsOn': s.contactorStuck = 1; return;
+    case 'leadingEdge': s.leadingEdgeStop = fault.stopsAt; return;
+  }
+}
+
+function actPointer(s: State, fixed: Fixed, fault: Extract<DrawnFault, { kind: 'pointer' }>): void {
+  const { side } = fault;
+  if (fault.mode === 'stuck') {
+    s[`${side}StuckDeg`] = side === 'left' ? leftPointer(s, fixed.noise) : rightPointer(s, fixed.noise);
+    s[`${side}Stuck`] = 1;
+  } else if (fault.mode === 'bias') {
+    s[`${side}BiasDeg`] += fault.biasDeg ?? 0;
+  } else {
+    s[`${side}DriftDegPerS`] = fault.driftDegPerS ?? 0;
+  }
+}
+
+/** Whether any term that parts the pointers is in force. */
+export const splitsInForce = (s: State): boolean =>
+  s.leftCut + s.rightCut + s.leftJam + s.rightJam + s.leftSlip + s.rightSlip + s.leftStuck + s.rightStuck > 0
+  || s.leftRatio !== 1 || s.rightRatio !== 1 || s.leftBiasDeg !== 0 || s.rightBiasDeg !== 0
+  || s.leftDriftDegPerS !== 0 || s.rightDriftDegPerS !== 0;
+
+/** Rate of a side over the rate of the drive in this tick: its lag, or its slip while the wave is on. */
+export function ratioNow(fixed: Fixed, ratio: number, slip: number, slipTicks: number): number {
+  if (slip === 0) return ratio;
+  const fault = fixed.agenda.entries[slip - 1]?.fault;
+  if (fault?.kind !== 'slip') throw new Error(`entry ${slip - 1} is no slip`);
+  const period = Math.floor(fault.periodS * 100 + 0.5);
+  const on = Math.floor(fault.onS * 100 + 0.5);
+  return slipTicks % period < on ? fault.ratio : ratio;
+}

@@ -1,0 +1,19 @@
+/** A world: what is fixed before the run, frozen and shared by all its moments, and the one state that changes. */
+import type { Agenda } from './entry.js';
+import type { Noise } from './noise.js';
+import type { Prepared } from './prepare.js';
+import type { State } from './state.js';
+import type { TaskRule } from './task/rule.js';
+
+export interface Fixed extends Prepared {
+  readonly agenda: Agenda;
+  readonly noise: Noise;
+  readonly task: TaskRule;
+  /** Height of the ground above sea level, m. */
+  readonly groundM: number;
+}
+
+export interface World {
+  readonly fixed: Fixed;
+  readonly state: Readonly<State>;
+}

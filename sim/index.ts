@@ -1,0 +1,24 @@
+/**
+ * Evenhand's model as a library: plain data, plain functions; no page, no clock, no dice in the tick, no I/O.
+ * A run: `expand` a ready scenario with a seed, `advance` it with commands, or `fly` a whole log and read what it came to.
+ */
+export { advance, MODEL_VERSION } from './world.js';
+export type { Fixed, World } from './fixed.js';
+export { expand, hazardTicks } from './expand.js';
+export { byOrder, type Command, type Rank } from './command.js';
+export { copyState, END_WHYS, initialState, restore, snapshot, STATE_KEYS, type State, type StateKey } from './state.js';
+export { startHash, type Hash } from './hash.js';
+export { growth, leftPointer, rightPointer, shownDifference } from './pointers.js';
+export { limitNow, lowestNow, manoeuvreKt, type Limit, type LimitSource } from './marks.js';
+export { segmentOf, tickInSegment, tickOfStamp, type ClockSegment } from './stamp.js';
+export { secondsOf, ticksOf, TICKS_PER_S } from './units.js';
+export { run, runBy, type EndWhy, type Pilot, type Run } from './replay.js';
+export { fly, judge, type Flight, type FlightRequest, type Timing } from './score/flight.js';
+export { ONE_DEGREE, type RunEvent } from './score/events.js';
+export { type ProcedureItem } from './score/procedure.js';
+export { traceRow, traceRows, type TraceRow } from './score/trace.js';
+export { commandsOfRecord, isVoided, replay, requestOf, timingOf } from './score/replayed.js';
+export { debriefOf, type Debrief } from './score/debrief.js';
+export { commandsOf, flyInputs, flyTrainee, type Flown } from './trainee/fly.js';
+export { scriptedTrainee, TRAINEES, type TraineeName } from './trainee/scripted.js';
+export { dice, diceOf, type Dice } from './dice.js';

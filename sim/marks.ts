@@ -1,0 +1,59 @@
+/**
+ * The marks of the speed strip, each by its own source: limit, lowest, manoeuvre. Speeds are calibrated, kt; stall
+ * speeds take CAS for EAS (less than 2 kt apart in the range of the model).
+ */
+import type { Airframe } from './files/airframe.js';
+import type { Fixed } from './fixed.js';
+import { clMax, stallKt } from './flight/roll.js';
+import type { State } from './state.js';
+
+export type LimitSource = 'lever' | 'leftSide' | 'rightSide' | 'leadingEdge' | 'drive' | 'gear' | 'none';
+
+export interface Limit {
+  readonly kt: number;
+  readonly source: LimitSource;
+  /** Setting it is the limit of, deg; null for other sources. */
+  readonly settingDeg: number | null;
+}
+
+/** A side counts for the next setting once it is this far past one, deg: pointers of a rigged gauge stand that far off. */
+const PAST_DEG = 0.5;
+
+/** The setting whose limit holds with a side at `deg`: the lowest at or above it. */
+function settingOver(airframe: Airframe, deg: number): Airframe['settings'][number] | undefined {
+  if (deg <= PAST_DEG) return airframe.settings[0];
+  return airframe.settings.find((setting) => setting.deg >= deg - PAST_DEG) ?? airframe.settings[airframe.settings.length - 1];
+}
+
+/** The lowest of the limits that hold now, and what it is the limit of. */
+export function limitNow(s: State, airframe: Airframe): Limit {
+  const lever = airframe.settings.find((setting) => setting.deg === s.flapLeverDeg);
+  const left = settingOver(airframe, s.leftDeg);
+  const right = settingOver(airframe, s.rightDeg);
+  const all: Limit[] = [
+    { kt: lever?.limitKt ?? Infinity, source: 'lever', settingDeg: lever?.deg ?? null },
+    { kt: left?.limitKt ?? Infinity, source: 'leftSide', settingDeg: left?.deg ?? null },
+    { kt: right?.limitKt ?? Infinity, source: 'rightSide', settingDeg: right?.deg ?? null },
+  ];
+  if (s.leadingEdge > 0) all.push({ kt: airframe.limits.leadingEdgeKt, source: 'leadingEdge', settingDeg: null });
+  if (s.contactor !== 0) all.push({ kt: airframe.limits.standbyDriveKt, source: 'drive', settingDeg: null });
+  if (s.gear > 0) {
+    const kt = s.gear < 1 ? airframe.gear.operateKt : airframe.gear.extendedKt;
+    all.push({ kt, source: 'gear', settingDeg: null });
+  }
+  const none: Limit = { kt: Infinity, source: 'none', settingDeg: null };
+  return all.reduce((low, limit) => (limit.kt < low.kt ? limit : low), none);
+}
+
+/** Stall warning of the side least out with the real leading edge, kt: 3 kt or 3 % above the stall (14 CFR 25.207(c), (d)). */
+export function lowestNow(s: State, fixed: Fixed): number {
+  const stall = stallKt(fixed.flight, clMax(fixed.flight, Math.min(s.leftDeg, s.rightDeg), s.leadingEdge));
+  return stall + Math.max(3, 0.03 * stall);
+}
+
+/** Manoeuvre speed of a setting, kt. */
+export function manoeuvreKt(airframe: Airframe, fixed: Fixed, settingDeg: number, icing: boolean): number {
+  const setting = airframe.settings.find((one) => one.deg === settingDeg);
+  if (setting === undefined) throw new RangeError(`${settingDeg} is no setting of ${airframe.name}`);
+  return setting.manoeuvreFactor * stallKt(fixed.flight, setting.clMax) + (icing ? airframe.limits.iceKt : 0);
+}

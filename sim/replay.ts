@@ -1,0 +1,57 @@
+/** A run from its inputs: steps the world to its end, hashing every 100th state and showing every state to a witness. */
+import { firstAt, step } from './world.js';
+import { byOrder, type Command } from './command.js';
+import type { World } from './fixed.js';
+import { startHash } from './hash.js';
+import { copyState, END_WHYS, type State } from './state.js';
+
+/** States are hashed at this distance, so that a press undone before the end leaves a trace. */
+const HASH_EVERY = 100;
+
+export type EndWhy = NonNullable<(typeof END_WHYS)[number]>;
+
+export interface Run {
+  /** Tick count at the end. */
+  readonly ticks: number;
+  readonly why: EndWhy;
+  /** Chain of the states of every 100th tick and the last, 16 hexadecimal digits. */
+  readonly hash: string;
+  readonly state: State;
+}
+
+/** Called with the state at the end of every tick. Must not write to it. */
+export type See = (state: State) => void;
+
+/**
+ * Runs a world to its end, or to a given tick.
+ * @param log commands in any order
+ * @param stopTick where a run that was stopped ended; undefined: where its rule ends it
+ */
+export function run(world: World, log: readonly Command[], see?: See, stopTick?: number): Run {
+  return loop(world, [...log].sort(byOrder), null, see, stopTick);
+}
+
+/** Says what a pilot does in the tick that begins: pushes commands of that tick. */
+export type Pilot = (state: State, push: (command: Command) => void) => void;
+
+/** As `run`, with a pilot who acts on what the state shows. What the pilot does is added to `log`, in order. */
+export function runBy(world: World, pilot: Pilot, log: Command[], see?: See): Run {
+  return loop(world, log, pilot, see, undefined);
+}
+
+function loop(world: World, log: Command[], pilot: Pilot | null, see: See | undefined, stopTick: number | undefined): Run {
+  const s = copyState(world.state);
+  const hash = startHash();
+  const push = (command: Command): void => { log.push(command); };
+  let next = firstAt(log, s.tick);
+  const last = stopTick ?? world.fixed.task.limitTicks;
+  while (s.tick < last && (stopTick !== undefined || s.endTick < 0)) {
+    if (s.tick % HASH_EVERY === 0) hash.add(s);
+    pilot?.(s, push);
+    next = step(world.fixed, s, log, next);
+    see?.(s);
+  }
+  hash.add(s);
+  const ended = s.endTick >= 0 && s.endTick <= s.tick;
+  return { ticks: s.tick, why: (ended ? END_WHYS[s.endWhy] : null) ?? 'stopped', hash: hash.digits(), state: s };
+}

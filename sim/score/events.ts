@@ -1,0 +1,98 @@
+/** What happened in a run, read off its states one tick after another. Facts only; words for people are made elsewhere. */
+import type { Fixed } from '../fixed.js';
+import { shownDifference } from '../pointers.js';
+import type { State } from '../state.js';
+
+/** One thing that happened. `atS` is the time of the tick in which it did. */
+export interface RunEvent {
+  readonly atS: number;
+  readonly what:
+    | 'guardOpen' | 'guardClosed' | 'armed' | 'disarmed' | 'extend' | 'retract' | 'release' | 'driveRuns' | 'driveStops'
+    | 'lever' | 'leadingEdgeMoves' | 'leadingEdgeOut' | 'setting' | 'fault' | 'onset' | 'oneDegree' | 'sheared'
+    | 'limiter' | 'cutOut' | 'splitCall' | 'clearCall' | 'failedCall' | 'movingCall' | 'horn' | 'hornStops'
+    | 'gearMoves' | 'gearDown' | 'gearUp' | 'autopilotOff' | 'end';
+  /** Name of the fault, for `fault`. */
+  readonly name?: string;
+  /** Setting in deg, for `lever` and `setting`. */
+  readonly deg?: number;
+}
+
+/** The shown split at which a debrief says "one degree apart", deg. */
+export const ONE_DEGREE = 1;
+
+type Seen = Pick<State,
+  'guardOpen' | 'armed' | 'drive' | 'rateDegPerS' | 'flapLeverDeg' | 'leadingEdge' | 'settingNext' | 'onsetTick' | 'limiterTripped'
+  | 'cutOutOpen' | 'splitCallTick' | 'clearCallTick' | 'failedCallTick' | 'movingCallTick' | 'horn' | 'gear' | 'autopilot'
+  | 'leftCut' | 'rightCut' | 'leftJam' | 'rightJam' | 'endTick'>;
+
+const KEYS: readonly (keyof Seen)[] = [
+  'guardOpen', 'armed', 'drive', 'rateDegPerS', 'flapLeverDeg', 'leadingEdge', 'settingNext', 'onsetTick', 'limiterTripped',
+  'cutOutOpen', 'splitCallTick', 'clearCallTick', 'failedCallTick', 'movingCallTick', 'horn', 'gear', 'autopilot',
+  'leftCut', 'rightCut', 'leftJam', 'rightJam', 'endTick',
+];
+
+/** A witness of a run: shown every state in turn, it lists what happened. */
+export interface Witness {
+  /** The state at the end of a tick. */
+  see(state: State): void;
+  readonly events: RunEvent[];
+}
+
+/** A witness that starts from the state of tick 0. */
+export function witness(fixed: Fixed, start: State): Witness {
+  const events: RunEvent[] = [];
+  const before = {} as Seen;
+  for (const key of KEYS) before[key] = start[key];
+  let apart = false;
+  const faults = fixed.agenda.entries.filter((entry) => entry.fault !== null);
+  const acted = new Set<number>();
+
+  const see = (s: State): void => {
+    const atS = (s.tick - 1) / 100;
+    const say = (what: RunEvent['what'], more: { name?: string; deg?: number } = {}): void => { events.push({ atS, what, ...more }); };
+    const rose = (key: keyof Seen): boolean => before[key] === 0 && s[key] !== 0;
+    const fell = (key: keyof Seen): boolean => before[key] !== 0 && s[key] === 0;
+    const came = (key: keyof Seen): boolean => before[key] < 0 && s[key] >= 0;
+
+    for (const entry of faults) {
+      if (acted.has(entry.place)) continue;
+      const due = entry.when === null ? s.tick > entry.tick : done(s, entry.place) && !pending(s, entry.place);
+      if (!due) continue;
+      acted.add(entry.place);
+      say('fault', { name: entry.name ?? String(entry.place) });
+    }
+    if (rose('guardOpen')) say('guardOpen');
+    if (fell('guardOpen')) say('guardClosed');
+    if (rose('armed')) say('armed');
+    if (fell('armed')) say('disarmed');
+    if (s.flapLeverDeg !== before.flapLeverDeg) say('lever', { deg: s.flapLeverDeg });
+    if (s.drive !== before.drive) say(s.drive === 0 ? 'release' : s.drive > 0 ? 'extend' : 'retract');
+    if (rose('rateDegPerS')) say('driveRuns');
+    if (fell('rateDegPerS')) say('driveStops');
+    if (before.leadingEdge === 0 && s.leadingEdge > 0) say('leadingEdgeMoves');
+    if (before.leadingEdge < 1 && s.leadingEdge >= 1) say('leadingEdgeOut');
+    if (s.settingNext !== before.settingNext) say('setting', { deg: fixed.task.settings[before.settingNext] as number });
+    if (came('onsetTick')) say('onset');
+    if (!apart && s.onsetTick >= 0 && Math.abs(shownDifference(s, fixed.noise)) >= ONE_DEGREE) { apart = true; say('oneDegree'); }
+    if ((s.leftJam === 1 && rose('leftCut')) || (s.rightJam === 1 && rose('rightCut'))) say('sheared');
+    if (rose('limiterTripped')) say('limiter');
+    if (rose('cutOutOpen')) say('cutOut');
+    if (came('splitCallTick')) say('splitCall');
+    if (s.clearCallTick !== before.clearCallTick) say('clearCall');
+    if (came('failedCallTick')) say('failedCall');
+    if (came('movingCallTick')) say('movingCall');
+    if (rose('horn')) say('horn');
+    if (fell('horn')) say('hornStops');
+    if (before.gear !== s.gear && (before.gear === 0 || before.gear === 1)) say('gearMoves');
+    if (before.gear < 1 && s.gear >= 1) say('gearDown');
+    if (before.gear > 0 && s.gear <= 0) say('gearUp');
+    if (fell('autopilot')) say('autopilotOff');
+    if (came('endTick')) say('end');
+    for (const key of KEYS) before[key] = s[key];
+  };
+  return { see, events };
+}
+
+const bit = (low: number, high: number, place: number): boolean => ((place < 30 ? low >> place : high >> (place - 30)) & 1) === 1;
+const done = (s: State, place: number): boolean => bit(s.done0, s.done1, place);
+const pending = (s: State, place: number): boolean => bit(s.pending0, s.pending1, place);

@@ -1,0 +1,90 @@
+/** A whole run and all that is said of it, from scenario, airframe, seed and commands. */
+import type { Command } from '../command.js';
+import { expand } from '../expand.js';
+import type { Airframe } from '../files/airframe.js';
+import type { Outcome, Score } from '../files/record.js';
+import type { ReadyScenario } from '../files/ready.js';
+import type { World } from '../fixed.js';
+import { run, type EndWhy, type Run, type See } from '../replay.js';
+import { copyState } from '../state.js';
+import { witness, type RunEvent } from './events.js';
+import { gatherer, type Facts } from './facts.js';
+import { outcomeOf } from './outcome.js';
+import { procedureWatcher, type ProcedureItem } from './procedure.js';
+
+export interface Flight {
+  readonly seed: number;
+  readonly ticks: number;
+  readonly hash: string;
+  readonly outcome: Outcome;
+  readonly score: Score;
+  readonly end: { readonly tick: number; readonly why: EndWhy };
+  readonly events: readonly RunEvent[];
+  readonly procedure: readonly ProcedureItem[];
+}
+
+/** What a page adds to a run; without one the tick's own time stands for frame and stamp. */
+export interface Timing {
+  /** Part of a tick that had passed at the stamp of its release. */
+  readonly fractionAt: (tick: number) => number;
+  /** First frame drawn after onset, s; null where none was drawn. */
+  readonly firstFrameS: number | null;
+  /** Something other than the hand disturbed the run. */
+  readonly voided: boolean;
+}
+
+const NO_PAGE: Timing = { fractionAt: () => 0, firstFrameS: null, voided: false };
+
+export interface FlightRequest {
+  readonly scenario: ReadyScenario;
+  readonly airframe: Airframe;
+  readonly seed: number;
+  /** The run lasts its whole time (scripted inputs). */
+  readonly whole?: boolean;
+  /** Where a stopped run ended. */
+  readonly stopTick?: number;
+  readonly timing?: Timing;
+}
+
+/** Flies a log of commands to the end of the run and judges it. */
+export function fly(request: FlightRequest, log: readonly Command[]): Flight {
+  return judge(request, (world, see) => run(world, log, see, request.stopTick));
+}
+
+/** Judges a run that `go` steps: the same words for a log, a trainee or a page. */
+export function judge(request: FlightRequest, go: (world: World, see: See) => Run): Flight {
+  const { scenario, airframe, seed, timing = NO_PAGE } = request;
+  const world = expand(scenario, airframe, seed, request.whole);
+  const start = copyState(world.state);
+  const seen = [
+    witness(world.fixed, start),
+    gatherer(world.fixed, start, timing.fractionAt),
+    procedureWatcher(world.fixed, scenario, airframe),
+  ] as const;
+  const [happened, gathered, procedure] = seen;
+  const flown = go(world, (state) => { for (const one of seen) one.see(state); });
+  const facts = gathered.facts(flown.state);
+  return {
+    seed, ticks: flown.ticks, hash: flown.hash,
+    outcome: outcomeOf(facts, world.fixed.task, flown.why, timing.voided),
+    score: scoreOf(facts, timing),
+    end: { tick: flown.ticks, why: flown.why },
+    events: happened.events,
+    procedure: procedure.items(facts),
+  };
+}
+
+function scoreOf(facts: Facts, timing: Timing): Score {
+  const onsetS = facts.onsetTick < 0 ? null : facts.onsetTick / 100;
+  const releaseS = facts.releaseTick < 0 ? null : (facts.releaseTick + facts.releaseFraction) / 100;
+  const firstFrameS = onsetS === null ? null : timing.firstFrameS ?? onsetS;
+  const both = onsetS !== null && releaseS !== null && releaseS >= onsetS;
+  return {
+    onsetS, firstFrameS, releaseS,
+    afterOnsetS: both && firstFrameS !== null ? releaseS - firstFrameS : null,
+    growthAtReleaseDeg: both ? facts.growthAtReleaseDeg : null,
+    splitAtReleaseDeg: releaseS === null ? null : facts.splitAtReleaseDeg,
+    finalSplitDeg: facts.finalSplitDeg,
+    rollAuthorityPct: facts.rollAuthorityPct,
+  };
+}

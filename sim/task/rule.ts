@@ -1,0 +1,29 @@
+/** What a run is flown for, in ticks and degrees. */
+
+/**
+ * How a run ends. `scored`: the first release scores (a scenario with recognition). `drill`: a release is a pause, the
+ * call decides. `whole`: always the whole time, for scripted inputs; the outcome is judged as for `rule`.
+ */
+export type EndMode = 'scored' | 'drill' | 'whole';
+
+export interface TaskRule {
+  /** Settings to reach in order, deg. */
+  readonly settings: readonly number[];
+  readonly limitTicks: number;
+  /** The first release is scored. */
+  readonly recognition: boolean;
+  /** Growth at which a release is late, deg. */
+  readonly limitDeg: number;
+  /** Growth below which a release cannot be a reaction, deg. */
+  readonly seenDeg: number;
+  readonly mode: EndMode;
+}
+
+/** A release this close to a setting of the task is an arrival, deg. */
+export const ARRIVAL_DEG = 0.5;
+/** How long a run goes on behind the scored release or the call, and how long all must be still for a task to be done. */
+export const AFTER_RELEASE_TICKS = 2000;
+export const STILL_TICKS = 500;
+/** Control is lost when roll authority has been used up for this long, or past this bank. */
+export const LOST_TICKS = 300;
+export const LOST_BANK_RAD = 0.7853981633974483;

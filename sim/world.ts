@@ -1,0 +1,168 @@
+/**
+ * The order of one tick, written here and nowhere else:
+ *   1. what is due acts: agenda (rank 0), then commands by rank and sequence (desk 1, trainee 2)
+ *   2. presses and releases are noted
+ *   3. motion: contactor, flight, drive, sides, leading edge, heat, roll, gear
+ *   4. rules: onset, horn, watchers, the end
+ *   5. tick + 1
+ * Value semantics outside: `advance` copies once. One straight-line mutable step inside, no object made in it.
+ */
+import { actDue, watch } from './agenda.js';
+import { applyAct, byOrder, type Command } from './command.js';
+import { stepHeat } from './drive/heat.js';
+import { stepLeadingEdge } from './drive/leading-edge.js';
+import { stepNormalDrive } from './drive/normal.js';
+import { isHeld, stepContactor } from './drive/switchgear.js';
+import { stepBlowBack, stepTravel } from './drive/travel.js';
+import { ratioNow, splitsInForce } from './faults.js';
+import type { Fixed, World } from './fixed.js';
+import { stepGear } from './flight/gear.js';
+import { dynamicPressure, stepMotion } from './flight/motion.js';
+import { rollAuthorityPct, stepRoll } from './flight/roll.js';
+import type { Noise } from './noise.js';
+import { growth, shownDifference } from './pointers.js';
+import { copyState, type State } from './state.js';
+import { stepEnding } from './task/ending.js';
+import { notePress, noteRelease } from './task/release.js';
+import { DT, FT } from './units.js';
+import { hornRule } from './warning/horn.js';
+
+export type { Fixed, World } from './fixed.js';
+
+/** Version of the model. A record of another version is shown, not replayed. */
+export const MODEL_VERSION = 1;
+
+/**
+ * The world `ticks` ticks later.
+ * @param commands acts with their ticks; those of other ticks are left alone, so a whole log may be given
+ * @param ticks whole number, 0 or more
+ */
+export function advance(world: World, commands: readonly Command[], ticks: number): World {
+  const state = copyState(world.state);
+  const sorted = isSorted(commands) ? commands : [...commands].sort(byOrder);
+  let next = firstAt(sorted, state.tick);
+  for (let i = 0; i < ticks; i += 1) next = step(world.fixed, state, sorted, next);
+  return { fixed: world.fixed, state };
+}
+
+function isSorted(commands: readonly Command[]): boolean {
+  for (let i = 1; i < commands.length; i += 1) {
+    if (byOrder(commands[i - 1] as Command, commands[i] as Command) > 0) return false;
+  }
+  return true;
+}
+
+/** Index of the first command at or behind a tick. */
+export function firstAt(sorted: readonly Command[], tick: number): number {
+  let low = 0;
+  let high = sorted.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((sorted[middle] as Command).tick < tick) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/**
+ * One tick in place, for those who own their state. Commands at `next` and behind, in order, act while their tick is due.
+ * @returns index of the first command of a later tick
+ */
+export function step(fixed: Fixed, s: State, sorted: readonly Command[], next: number): number {
+  const wasHeld = isHeld(s);
+  const differenceDeg = shownDifference(s, fixed.noise);
+  const driveDeg = s.driveDeg;
+  const casKt = s.casKt;
+  const heightM = s.heightM;
+  const leftDeg = s.leftDeg + s.leftBiasDeg;
+  const rightDeg = s.rightDeg + s.rightBiasDeg;
+
+  actDue(s, fixed);
+  let after = next;
+  while (after < sorted.length && (sorted[after] as Command).tick === s.tick) {
+    applyAct(s, fixed, sorted[after] as Command);
+    after += 1;
+  }
+  const held = isHeld(s);
+  if (held && !wasHeld) notePress(s);
+  if (!held && wasHeld) noteRelease(s, fixed.task);
+
+  move(s, fixed, held);
+
+  const moved = s.driveDeg !== driveDeg || s.leftBlown + s.rightBlown > 0;
+  if (moved) driftPointers(s);
+  if (moved && s.onsetTick < 0 && splitsInForce(s)) {
+    const leftBy = s.leftStuck === 1 ? 0 : s.leftDeg + s.leftBiasDeg - leftDeg;
+    const rightBy = s.rightStuck === 1 ? 0 : s.rightDeg + s.rightBiasDeg - rightDeg;
+    // A pointer that jumped while the drive stood has its onset when the drive next moves, counted from before the jump.
+    const jump = leftBy === rightBy ? s.leftBiasDeg - s.rightBiasDeg : 0;
+    noteOnset(s, leftBy - rightBy + jump, differenceDeg - jump);
+  }
+  soundHorn(s, fixed);
+  watch(s, fixed, driveDeg, casKt, heightM);
+  end(s, fixed);
+  s.tick += 1;
+  return after;
+}
+
+function move(s: State, fixed: Fixed, held: boolean): void {
+  const { drive, flight } = fixed;
+  stepContactor(s, drive);
+  if (held) {
+    s.heldTicks += 1;
+    if (s.contactor !== 0) s.ranSincePress = 1;
+  }
+  const qPa = stepMotion(s, flight);
+  const leftRatio = ratioNow(fixed, s.leftRatio, s.leftSlip, s.leftSlipTicks);
+  const rightRatio = ratioNow(fixed, s.rightRatio, s.rightSlip, s.rightSlipTicks);
+  if (s.leftSlip !== 0) s.leftSlipTicks += 1;
+  if (s.rightSlip !== 0) s.rightSlipTicks += 1;
+  stepTravel(s, drive, qPa, leftRatio, rightRatio);
+  stepNormalDrive(s, drive);
+  stepBlowBack(s, drive, qPa);
+  stepLeadingEdge(s, drive);
+  stepHeat(s, drive);
+  stepRoll(s, flight, qPa, gustNow(s, fixed.noise));
+  stepGear(s, fixed.gearPerTick);
+}
+
+/** Natural disturbance in this tick, part of full control: straight lines between knots, and the trim offset. */
+function gustNow(s: State, noise: Noise): number {
+  while ((noise.gustTicks[s.gustKnot + 1] ?? Infinity) <= s.tick) s.gustKnot += 1;
+  const from = noise.gustTicks[s.gustKnot] as number;
+  const to = noise.gustTicks[s.gustKnot + 1];
+  const low = noise.gusts[s.gustKnot] as number;
+  const part = to === undefined ? 0 : (s.tick - from) / (to - from);
+  return noise.trim + low + ((noise.gusts[s.gustKnot + 1] ?? low) - low) * part;
+}
+
+function driftPointers(s: State): void {
+  s.leftBiasDeg += s.leftDriftDegPerS * DT;
+  s.rightBiasDeg += s.rightDriftDegPerS * DT;
+}
+
+/**
+ * The first tick in which a fault's terms change the difference while the drive, or a blown side, moves. Which way is
+ * read without mismatch and wander, since these can outweigh a small lag; growth is counted on the pointers as shown.
+ */
+function noteOnset(s: State, changeDeg: number, baseDeg: number): void {
+  if (Math.abs(changeDeg) < 1e-12) return;
+  s.onsetTick = s.tick;
+  s.onsetBaseDeg = baseDeg;
+  s.onsetSign = changeDeg > 0 ? 1 : -1;
+}
+
+function soundHorn(s: State, fixed: Fixed): void {
+  const tlaDeg = s.leftLive === 0 ? s.rightTlaDeg : s.rightLive === 0 ? s.leftTlaDeg : Math.min(s.leftTlaDeg, s.rightTlaDeg);
+  const flapDeg = Math.max(s.leftDeg, s.rightDeg);
+  const heightFt = (s.heightM - fixed.groundM) / FT;
+  const now = hornRule(fixed.horn, flapDeg, tlaDeg, s.leftLive + s.rightLive, s.gear, heightFt);
+  if (now !== 1) s.hornSilenced = 0; // re-armed when levers advance or the flaps leave the band
+  s.horn = s.hornSilenced === 1 ? 0 : now;
+}
+
+function end(s: State, fixed: Fixed): void {
+  const used = s.leftDeg === s.rightDeg ? 0
+    : rollAuthorityPct(fixed.flight, dynamicPressure(s.speedMps, s.heightM), s.leftDeg, s.rightDeg, s.leadingEdge);
+  stepEnding(s, fixed.task, growth(s, fixed.noise), used);
+}

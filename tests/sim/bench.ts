@@ -1,0 +1,27 @@
+/** Worlds for tests: Airframe A and a scenario with everything neutral, each key open to change. */
+import { readFileSync } from 'node:fs';
+import { parseTree, getNodeValue } from 'jsonc-parser';
+import { airframeSchema, scenarioSchema, type Airframe } from '../../sim/files/index.js';
+import { ready, type ReadyScenario } from '../../sim/files/ready.js';
+
+const read = (path: string): unknown => {
+  const tree = parseTree(readFileSync(new URL(`../../scenarios/${path}`, import.meta.url), 'utf8'));
+  if (tree === undefined) throw new Error(`${path} is empty`);
+  return getNodeValue(tree);
+};
+
+export const AIRFRAME: Airframe = airframeSchema.parse(read('airframes/airframe-a.json'));
+
+/** A scenario from the keys given, on Airframe A, without noise unless asked. */
+export function scenario(keys: Record<string, unknown> = {}): ReadyScenario {
+  const { start, task, ...rest } = keys as { start?: object; task?: object };
+  return ready(scenarioSchema.parse({
+    format: 1, title: 't', brief: 'b', airframe: 'airframe-a', pointerNoise: false,
+    start: { massT: 48, altitudeFt: 5600, speedKt: 167, flapDeg: 4, guard: 'open', ...start },
+    task: { settings: [16], limitS: 300, ...task },
+    ...rest,
+  }), AIRFRAME);
+}
+
+/** A shipped drill, ready to fly. */
+export const drill = (name: string): ReadyScenario => ready(scenarioSchema.parse(read(`drills/${name}.json`)), AIRFRAME);

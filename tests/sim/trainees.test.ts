@@ -1,0 +1,26 @@
+/** Each shipped drill against the scripted trainees it names: those it says pass, pass; those it says fail, fail. */
+import { readdirSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { flyTrainee, TRAINEES, type TraineeName } from '../../sim/index.js';
+import { AIRFRAME, drill } from './bench.js';
+
+const SEEDS = [1, 2, 3, 4, 5, 6, 7, 8];
+const PASSED = ['caught', 'held', 'completed'];
+const names = readdirSync(new URL('../../scenarios/drills', import.meta.url)).map((file) => file.replace('.json', ''));
+
+describe.each(names)('%s', (name) => {
+  const flown = drill(name);
+  const outcomes = (trainee: string): string[] =>
+    SEEDS.map((seed) => flyTrainee(flown, AIRFRAME, seed, trainee as TraineeName).flight.outcome);
+
+  it('names trainees that exist', () => {
+    for (const trainee of [...flown.passes ?? [], ...flown.fails ?? []]) expect(TRAINEES).toContain(trainee);
+  });
+  it.each(flown.passes ?? [])('%s passes with every seed', (trainee) => {
+    for (const outcome of outcomes(trainee)) expect(PASSED).toContain(outcome);
+  });
+  it.each(flown.fails ?? [])('%s fails with some seed', (trainee) => {
+    console.log(name, trainee, outcomes(trainee).join(' '));
+    expect(outcomes(trainee).some((outcome) => !PASSED.includes(outcome))).toBe(true);
+  });
+});
