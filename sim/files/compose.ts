@@ -31,7 +31,8 @@ export function scriptedRecord({ commands, ...run }: ScriptedRun): RunRecord {
     device: { isolated: false, clockGrainMs: 0, renderer: 'none', input: 'script' },
     gauge: { pxPerDeg: 0, pixelRatio: 1, mmPerPx: null },
     clock: [{ tick: 0, stampMs: 0 }],
-    commands: commands.filter(({ rank }) => rank > 0).map((command) => ({ ...command, stampMs: command.tick * MS_A_TICK }) as RunRecord['commands'][number]),
+    // What was filed for the end or behind it never acted.
+    commands: commands.filter(({ rank, tick }) => rank > 0 && tick < run.end.tick).map((command) => ({ ...command, stampMs: command.tick * MS_A_TICK }) as RunRecord['commands'][number]),
     marks: [],
     assessment: null,
   });

@@ -10,7 +10,7 @@ export const sha256Hex = (text: string): string => bytesToHex(sha256(utf8ToBytes
  * SHA-256 over the canonical JSON of a record without its key `digest`.
  * @throws TypeError when the record holds what is no JSON (NaN, an infinity).
  */
-export function digestOf(record: { readonly digest?: string | undefined }): string {
-  const { digest: _, ...rest } = record;
+export function digestOf(record: object): string {
+  const { digest: _, ...rest } = record as { digest?: unknown };
   return sha256Hex(canonical(rest));
 }

@@ -15,7 +15,13 @@ export { shapeOf, type ObjectShape, type Shape } from './shape.js';
 export { allowedBy, oneOf } from './allowed.js';
 export { tryAs, type Issue, type Schema } from './door.js';
 export { FILE_SCHEMAS, jsonSchemas, type FileKind } from './json-schema.js';
-export { keyTable, keyTableMarkdown, type KeyRow } from './key-table.js';
+export { keysOf, keyTable, keyTableMarkdown, type KeyRow } from './key-table.js';
 export { canonical } from './canonical.js';
 export { digestOf, sha256Hex } from './digest.js';
 export { composeRecord, scriptedRecord, type RecordParts, type ScriptedRun } from './compose.js';
+export {
+  checkOutput, replayOutput, runOutput, troubleOutput, verifyOutput,
+  type CheckOutput, type ReplayOutput, type RunOutput, type TroubleOutput, type VerifyOutput,
+} from './output.js';
+export { recordMisfits } from './record-fit.js';
+export { differences, NOT_PROVABLE, verify, type Refusal, type Verdict } from './verify.js';

@@ -1,5 +1,6 @@
 /** Every key of a kind of file in one table, made from the schema: DEVELOPERS.md and --help print it. */
 import { allowedBy } from './allowed.js';
+import type { Schema } from './door.js';
 import { FILE_SCHEMAS, type FileKind } from './json-schema.js';
 import { type Key, type Shape, shapeOf } from './shape.js';
 
@@ -17,8 +18,13 @@ export interface KeyRow {
 
 /** The keys of a kind of file in the order of its schema. An airframe inside a scenario or a record is one row. */
 export function keyTable(kind: FileKind): KeyRow[] {
-  const top = shapeOf(FILE_SCHEMAS[kind]);
-  return inside(top, kind === 'inputs' ? '[]' : '', new Set([top, shapeOf(FILE_SCHEMAS.airframe), shapeOf(FILE_SCHEMAS.scenario)]));
+  return keysOf(FILE_SCHEMAS[kind], [FILE_SCHEMAS.airframe, FILE_SCHEMAS.scenario]);
+}
+
+/** The keys of any schema, in its order. What stands in `apart` has a table of its own and is one row here. */
+export function keysOf(schema: Schema, apart: readonly Schema[] = []): KeyRow[] {
+  const top = shapeOf(schema);
+  return inside(top, top.kind === 'list' ? '[]' : '', new Set([top, ...apart.map(shapeOf)]));
 }
 
 /** Rows of what is inside a shape; `seen` are the shapes that are being told or stand in a table of their own. */

@@ -1,6 +1,6 @@
 /** The kinds of files by name: each from its text to its data, or to every problem in it. */
 import {
-  type Airframe, airframeSchema, type Inputs, inputsSchema, type Lookup, misfits, misfitsOf, type RunRecord, recordSchema,
+  type Airframe, airframeSchema, canonical, type Inputs, inputsSchema, type Lookup, misfitsOf, recordMisfits, recordSchema, type RunRecord,
   type Scenario, scenarioSchema,
 } from '../../sim/files/index.js';
 import { type Read, type Refused, refuse } from './problem.js';
@@ -20,9 +20,15 @@ const readers = {
   airframe: (parsed: Parsed): Read<Airframe> => readAs(parsed, airframeSchema, nothing),
   scenario: (parsed: Parsed, lookup: Lookup): Read<Scenario> => readAs(parsed, scenarioSchema, (scenario) => misfitsOf(scenario, lookup)),
   inputs: (parsed: Parsed): Read<Inputs> => readAs(parsed, inputsSchema, nothing),
-  record: (parsed: Parsed): Read<RunRecord> => readAs(parsed, recordSchema, ({ scenario, airframe }) =>
-    misfits(scenario, airframe).map(({ path, allowed }) => ({ path: ['scenario', ...path], allowed }))),
+  record: (parsed: Parsed): Read<RunRecord> => inFull(parsed, readAs(parsed, recordSchema, recordMisfits)),
 };
+
+/** A digest is taken of what is written, so a record may leave no default to be filled in. */
+function inFull(parsed: Parsed, read: Read<RunRecord>): Read<RunRecord> {
+  if (!read.ok || canonical(parsed.value) === canonical(read.value)) return read;
+  const say = () => ({ path: '', found: 'a record with keys left out', allowed: 'every key in full, defaults included' });
+  return refuse(parsed.file, parsed.text, [{ offset: parsed.root.offset, say }]);
+}
 
 /** Reads an airframe file. `file` names it in problems. */
 export const readAirframe = (text: string, file: string): Read<Airframe> => after(parseText(text, file), readers.airframe);

@@ -1,0 +1,15 @@
+/** Do the parts of a record belong together? Its airframe must be the one its scenario asks for, and able to fly it. */
+import { canonical } from './canonical.js';
+import { misfits } from './fit.js';
+import type { Misfit } from './misfit.js';
+import type { RunRecord } from './record.js';
+
+/** Everything that keeps the airframe of a record from being that of its scenario; empty when they belong together. */
+export function recordMisfits({ scenario, airframe }: Pick<RunRecord, 'scenario' | 'airframe'>): Misfit[] {
+  const asked = scenario.airframe;
+  const same = typeof asked === 'string' ? asked === airframe.name : canonical(asked) === canonical(airframe);
+  return [
+    ...(same ? [] : [{ path: ['scenario', 'airframe'], allowed: `the airframe of the record (${airframe.name})` }]),
+    ...misfits(scenario, airframe).map(({ path, allowed }) => ({ path: ['scenario', ...path], allowed })),
+  ];
+}

@@ -1,0 +1,35 @@
+/** From what was typed on the command line to a scenario, an inputs file or a record that is right. */
+import { airframeOf, type Airframe, type Inputs, ready, type ReadyScenario, type RunRecord } from '../../sim/files/index.js';
+import { nearest, readInputs, readRecord, readScenario, type Read } from '../text/index.js';
+import { readText } from './paper.js';
+import { counted } from './problems.js';
+import { airframes, drillNames, drillPath } from './shipped.js';
+import { Trouble } from './trouble.js';
+
+/** A scenario by path, or a shipped drill by name, ready to be flown. @throws Trouble with every problem of the file. */
+export function openScenario(typed: string): { scenario: ReadyScenario; airframe: Airframe } {
+  const lookup = airframes();
+  const file = fileOf(typed);
+  const scenario = used(readScenario(readText(file), file, lookup), file);
+  const airframe = airframeOf(scenario, lookup);
+  if (airframe === undefined) throw new Trouble(`${file}: its airframe is not there`);
+  return { scenario: ready(scenario, airframe), airframe };
+}
+
+/** Plain words are names of drills; anything with a dot or a slash is a path. */
+function fileOf(typed: string): string {
+  if (!/^[a-z0-9-]{1,64}$/.test(typed)) return typed;
+  const shipped = drillPath(typed);
+  if (shipped !== null) return shipped;
+  const near = nearest(typed, drillNames());
+  const hint = near === null ? `Shipped: ${drillNames().join(', ')}.` : `Did you mean ${near}?`;
+  throw new Trouble(`There is no shipped drill "${typed}". ${hint} A file is named by its path: ./${typed}`);
+}
+
+export const openInputs = (file: string): Inputs => used(readInputs(readText(file), file), file);
+export const openRecord = (file: string): RunRecord => used(readRecord(readText(file), file), file);
+
+function used<T>(read: Read<T>, file: string): T {
+  if (read.ok) return read.value;
+  throw new Trouble(`${file} has ${counted(read.problems.length + read.more, 'problem')}; nothing of it is used.`, read);
+}

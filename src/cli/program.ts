@@ -1,0 +1,71 @@
+/** The command line: what may be typed, and what is called for it. */
+import { Command, CommanderError, Option } from 'commander';
+import { checkOutput, replayOutput, runOutput, verifyOutput } from '../../sim/files/index.js';
+import { TRAINEES } from '../../sim/index.js';
+import { check } from './check.js';
+import { helpEnd } from './help.js';
+import { type Io, tell } from './io.js';
+import { replay, verify } from './replayed.js';
+import { run, type RunOptions } from './run.js';
+import { serve } from './serving.js';
+import { drillNames, version } from './shipped.js';
+import { DONE, Trouble, WRONG } from './trouble.js';
+import { DEFAULT_SEED, port, seed, stepTicks, trainee } from './values.js';
+
+interface Json { json?: boolean }
+
+/** Runs one command line (without the program's name) and gives its exit code: 0 done, 1 failed, 2 wrong usage or file. */
+export async function main(words: readonly string[], io: Io): Promise<number> {
+  let code = DONE;
+  const program = commands(io, (one) => { code = one; });
+  try {
+    await program.parseAsync([...words], { from: 'user' });
+    return code;
+  } catch (problem) {
+    if (problem instanceof CommanderError) return problem.exitCode === 0 ? DONE : WRONG;
+    if (problem instanceof Trouble) return tell(io, problem, words.includes('--json'));
+    throw problem;
+  }
+}
+
+function commands(io: Io, ended: (code: number) => void): Command {
+  const program = new Command('evenhand')
+    .description('Practice seeing a flap split and letting go. A practice aid: the airframe is invented, your own approved manuals come first.')
+    .version(version())
+    .exitOverride()
+    .showSuggestionAfterError()
+    .configureOutput({ writeOut: (text) => io.out(text), writeErr: (text) => io.err(text) })
+    .addHelpText('after', '\nExit code: 0 done, 1 the thing checked failed, 2 wrong usage or file.');
+  const json = ['--json', 'print one JSON object on standard output, all else on standard error'] as const;
+  const trace = ['--trace <s>', 'rows every so many seconds, both ends included', stepTicks] as const;
+
+  program.command('check').argument('<file...>', 'scenarios, airframes, records, inputs')
+    .description('Check files; every problem is told at once, with its place.').option(...json)
+    .addHelpText('after', helpEnd(['evenhand check my-drill.json', 'evenhand check --json scenarios/drills/*.json'], checkOutput))
+    .action((files: string[], options: Json) => ended(check(io, files, options.json ?? false)));
+
+  program.command('run').argument('<scenario>', 'a file, or a shipped drill by name')
+    .description('Fly a scenario without a page.')
+    .option('--seed <n>', 'seed of the dice', seed, DEFAULT_SEED)
+    .addOption(new Option('--trainee <name>', `who flies: ${TRAINEES.join(', ')}`).argParser(trainee).conflicts('inputs'))
+    .option('--inputs <file>', 'fly the acts of an inputs file; the run lasts its whole limitS')
+    .option(...trace).option('--record <file>', 'write the record of the run').option(...json)
+    .addHelpText('after', () => ['', `Shipped drills: ${drillNames().join(', ')}`].join('\n'))
+    .addHelpText('after', helpEnd(['evenhand run set-16-from-4 --trainee slow --seed 3', 'evenhand run my-drill.json --inputs hands.json --trace 0.5 --json'], runOutput))
+    .action((typed: string, options: RunOptions) => ended(run(io, typed, options)));
+
+  program.command('replay').argument('<record>', 'a record file').description('Play a record again.').option(...trace).option(...json)
+    .addHelpText('after', helpEnd(['evenhand run set-16-from-4 --record flown.json', 'evenhand replay flown.json --trace 1'], replayOutput))
+    .action((file: string, options: Json & { trace?: number }) => ended(replay(io, file, options)));
+
+  program.command('verify').argument('<record...>', 'record files')
+    .description('Prove that hash, outcome and score of a record follow from its inputs. No signature: a forger who digests anew is not caught.').option(...json)
+    .addHelpText('after', helpEnd(['evenhand verify flown.json', 'evenhand verify --json flown.json'], verifyOutput))
+    .action((files: string[], options: Json) => ended(verify(io, files, options.json ?? false)));
+
+  program.command('serve').description('Serve the built app.')
+    .option('--port <n>', 'this port; without it the first free one from 4173', port).option('--lan', 'also for other machines of the local network')
+    .addHelpText('after', helpEnd(['evenhand serve --port 8080'], null))
+    .action(async (options: { port?: number; lan?: boolean }) => ended(await serve(io, options)));
+  return program;
+}

@@ -1,0 +1,48 @@
+/** `run`: flies a scenario without a page. */
+import { flyInputs, flyTrainee, type Flown, MODEL_VERSION, traceRows, type TraineeName } from '../../sim/index.js';
+import { type Airframe, type ReadyScenario, scriptedRecord } from '../../sim/files/index.js';
+import { flownLines, flownOutput } from './flown.js';
+import { type Io, printJson, printLines } from './io.js';
+import { openInputs, openScenario } from './opened.js';
+import { writeText } from './paper.js';
+import { version } from './shipped.js';
+import { DONE } from './trouble.js';
+import { DEFAULT_TRAINEE } from './values.js';
+
+export interface RunOptions {
+  seed: number;
+  trainee?: TraineeName;
+  /** Path of an inputs file. */
+  inputs?: string;
+  /** Ticks between two rows. */
+  trace?: number;
+  /** Where to write the record. */
+  record?: string;
+  json?: boolean;
+}
+
+export function run(io: Io, typed: string, options: RunOptions): number {
+  const { seed, json = false } = options;
+  const { scenario, airframe } = openScenario(typed);
+  const flown = options.inputs === undefined
+    ? byTrainee(io, scenario, airframe, seed, options.trainee)
+    : flyInputs(scenario, airframe, seed, openInputs(options.inputs));
+  const { commands, flight } = flown;
+  if (options.record !== undefined) {
+    const { end, hash, outcome, score } = flight;
+    const record = scriptedRecord({ model: MODEL_VERSION, app: `evenhand ${version()}`, seed, airframe, scenario, commands, end, hash, outcome, score });
+    writeText(options.record, `${JSON.stringify(record)}\n`);
+    io.err(`Record written: ${options.record}\n`);
+  }
+  const request = { scenario, airframe, seed, whole: options.inputs !== undefined };
+  const trace = options.trace === undefined ? undefined : traceRows(request, commands, flight.ticks, options.trace);
+  const output = flownOutput(typed, flight, trace);
+  if (json) printJson(io, output);
+  else printLines(io, flownLines(output, scenario.recognition?.limitDeg ?? null));
+  return DONE;
+}
+
+function byTrainee(io: Io, scenario: ReadyScenario, airframe: Airframe, seed: number, name: TraineeName | undefined): Flown {
+  if (name === undefined) io.err(`Flown by the trainee "${DEFAULT_TRAINEE}"; --trainee or --inputs names another.\n`);
+  return flyTrainee(scenario, airframe, seed, name ?? DEFAULT_TRAINEE);
+}

@@ -1,0 +1,35 @@
+/** Values of options, each taken or refused with the words of what is allowed. */
+import { InvalidArgumentError } from 'commander';
+import { TRAINEES, type TraineeName } from '../../sim/index.js';
+import { nearest } from '../text/index.js';
+
+export const DEFAULT_SEED = 1;
+export const DEFAULT_TRAINEE: TraineeName = 'prompt';
+const LARGEST_SEED = 4294967295;
+const LARGEST_PORT = 65535;
+/** No run is longer, s. */
+const LONGEST_STEP_S = 3600;
+
+const wholeUpTo = (most: number, allowed: string) => (typed: string): number => {
+  if (!/^\d{1,10}$/.test(typed) || Number(typed) > most) throw new InvalidArgumentError(`Allowed: ${allowed}.`);
+  return Number(typed);
+};
+
+export const seed = wholeUpTo(LARGEST_SEED, `a whole number from 0 to ${LARGEST_SEED}`);
+export const port = wholeUpTo(LARGEST_PORT, `a whole number from 0 to ${LARGEST_PORT}; 0 takes any free port`);
+
+/** Seconds between two rows of a trace, as whole ticks. */
+export function stepTicks(typed: string): number {
+  const allowed = `a multiple of 0.01 s from 0.01 to ${LONGEST_STEP_S}`;
+  if (!/^\d+(\.\d+)?$/.test(typed)) throw new InvalidArgumentError(`Allowed: ${allowed}.`);
+  const ticks = Math.round(Number(typed) * 100);
+  if (Math.abs(Number(typed) * 100 - ticks) > 1e-6 || ticks < 1 || ticks > LONGEST_STEP_S * 100) throw new InvalidArgumentError(`Allowed: ${allowed}.`);
+  return ticks;
+}
+
+export function trainee(typed: string): TraineeName {
+  const name = TRAINEES.find((one) => one === typed);
+  if (name !== undefined) return name;
+  const near = nearest(typed, TRAINEES);
+  throw new InvalidArgumentError(`Allowed: ${TRAINEES.join(', ')}.${near === null ? '' : ` Did you mean ${near}?`}`);
+}
