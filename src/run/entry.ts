@@ -1,0 +1,23 @@
+/** What reaches a running drill, in one stream: frames, acts, losses, and the page's own stops. */
+import type { Act } from '../../sim/files/index.js';
+import type { Hand, Loss } from './drill.js';
+import { file, frame, halt, lose, resume, stop, type Session } from './session.js';
+
+export type Entry = { readonly stampMs: number } & (
+  | { readonly what: 'frame' }
+  | { readonly what: 'act'; readonly act: Act; readonly hand: Hand }
+  | { readonly what: Loss }
+  | { readonly what: 'pause' | 'resume' | 'stop' }
+);
+
+/** The session behind one entry. */
+export function enter(session: Session, entry: Entry): Session {
+  switch (entry.what) {
+    case 'frame': return frame(session, entry.stampMs);
+    case 'act': return file(session, entry.stampMs, entry.act);
+    case 'focusLost': case 'hidden': return lose(session, entry.stampMs, entry.what);
+    case 'pause': return halt(session, entry.stampMs, 'pause');
+    case 'resume': return resume(session, entry.stampMs);
+    case 'stop': return stop(session, entry.stampMs);
+  }
+}

@@ -1,0 +1,63 @@
+/** From a world to the picture that the drill shows. */
+import type { Airframe, ReadyScenario } from '../../sim/files/index.js';
+import { leftPointer, limitNow, lowestNow, manoeuvreKt, rightPointer, type Limit, type World } from '../../sim/index.js';
+import type { Panel, Picture } from '../view/picture.js';
+
+const FT = 0.3048;
+/** Both sides count as there this close to the setting, deg. */
+const THERE_DEG = 0.5;
+/** The strip reaches this far past the lowest and the highest speed that matter, kt. */
+const STRIP_MARGIN_KT = 12;
+
+/** What of the panel does not change in a run. */
+export function panelOf(airframe: Airframe, world: World): Panel {
+  const { settings, drive, gauge, engines } = airframe;
+  const full = settings[settings.length - 1]?.deg ?? 0;
+  const low = lowestNow({ ...world.state, leftDeg: full, rightDeg: full, leadingEdge: 1 }, world.fixed);
+  const high = Math.max(...settings.map(({ limitKt }) => limitKt ?? 0), airframe.limits.leadingEdgeKt);
+  const ten = (kt: number): number => 10 * Math.round(kt / 10);
+  return {
+    settings: settings.map(({ deg, name }) => ({ deg, name })),
+    stopDeg: drive.stopDeg,
+    dial: gauge.dial,
+    extendSwitch: drive.extendSwitch,
+    retractSwitch: drive.retractSwitch,
+    stripKt: [ten(low - STRIP_MARGIN_KT), ten(high + STRIP_MARGIN_KT)],
+    tlaMaxDeg: engines.leverMap[engines.leverMap.length - 1]?.tlaDeg ?? 0,
+  };
+}
+
+function limitWords({ source, settingDeg }: Limit, airframe: Airframe): string {
+  switch (source) {
+    case 'lever': case 'leftSide': case 'rightSide':
+      return `limit for ${airframe.settings.find(({ deg }) => deg === settingDeg)?.name ?? settingDeg}`;
+    case 'leadingEdge': return 'limit, leading edge';
+    case 'drive': return 'limit, drive running';
+    case 'gear': return 'limit, gear';
+    case 'none': return 'no limit';
+  }
+}
+
+/** The picture of one moment. @param blank pause and assessment blank every instrument */
+export function pictureOf(world: World, airframe: Airframe, scenario: ReadyScenario, blank: boolean): Picture {
+  const { state: s, fixed } = world;
+  const limit = limitNow(s, airframe);
+  const left = leftPointer(s, fixed.noise);
+  const right = rightPointer(s, fixed.noise);
+  const isThere = (deg: number): boolean => Math.abs(deg - s.flapLeverDeg) <= THERE_DEG;
+  return {
+    timeS: s.tick / 100, blank,
+    leftPointerDeg: left, rightPointerDeg: right,
+    speedKt: s.casKt, selectedKt: s.selectedKt, speedHold: s.speedHold === 1,
+    limitKt: limit.kt, limitOf: limitWords(limit, airframe),
+    lowestKt: lowestNow(s, fixed),
+    manoeuvreKt: manoeuvreKt(airframe, fixed, s.flapLeverDeg, scenario.start.icing),
+    manoeuvreHollow: !(isThere(left) && isThere(right)),
+    altitudeFt: s.heightM / FT,
+    leadingEdge: s.leadingEdge <= 0 ? 'in' : s.leadingEdge >= 1 ? 'out' : 'moving',
+    guardOpen: s.guardOpen === 1, armed: s.armed === 1,
+    drive: s.drive > 0 ? 'extend' : s.drive < 0 ? 'retract' : 'off',
+    flapLeverDeg: s.flapLeverDeg,
+    leftTlaDeg: s.leftTlaDeg, rightTlaDeg: s.rightTlaDeg,
+  };
+}

@@ -1,0 +1,154 @@
+/**
+ * A run in the making: pure, from stamped inputs and frames to worlds, log and marks.
+ *
+ * Nothing acts on an event. An act is filed in the tick that contains its stamp; a frame steps the world to its own
+ * stamp. An act older than the current tick goes back to a kept world and steps again. Everything final (marks, the end)
+ * is written only once no act can still come before it.
+ */
+import type { Act, RunRecord } from '../../sim/files/index.js';
+import { advance, byOrder, tickInSegment, tickOfStamp, type ClockSegment, type Command, type EndWhy, END_WHYS, type World } from '../../sim/index.js';
+
+export type Filed = Command & { readonly stampMs: number };
+export type Mark = RunRecord['marks'][number];
+
+/** How far behind an act may come and still be filed exactly, ticks. */
+export const WINDOW = 25;
+/** A frame that comes this much later than the one before is a stall: the clock stops, nothing is caught up. */
+export const STALL_TICKS = 25;
+
+interface Kept {
+  readonly world: World;
+  /** Stamp of the frame that drew it. */
+  readonly stampMs: number;
+}
+
+export interface Session {
+  readonly world: World;
+  /** Worlds of the latest frames, oldest first; the first is at least WINDOW ticks old once the run is. */
+  readonly kept: readonly Kept[];
+  readonly clock: readonly ClockSegment[];
+  readonly running: boolean;
+  /** Commands in order. */
+  readonly log: readonly Filed[];
+  readonly marks: readonly Mark[];
+  readonly seq: number;
+  /** Why the run is over, once nothing can change that. */
+  readonly over: EndWhy | null;
+  readonly endTick: number;
+  /** Stamp at which that was sure, ms. */
+  readonly overMs: number;
+}
+
+/** A session whose clock starts at `stampMs`. */
+export function startSession(world: World, stampMs: number): Session {
+  return {
+    world, kept: [{ world, stampMs }], clock: [{ tick: 0, stampMs }], running: true, log: [],
+    marks: [{ tick: 0, stampMs, what: 'start' }], seq: 0, over: null, endTick: -1, overMs: -1,
+  };
+}
+
+const mark = (session: Session, stampMs: number, what: Mark['what']): Session =>
+  ({ ...session, marks: [...session.marks, { tick: session.world.state.tick, stampMs, what }] });
+
+const lastSegment = (session: Session): ClockSegment => session.clock[session.clock.length - 1] as ClockSegment;
+
+/** Steps to the tick of a frame's stamp. */
+export function frame(session: Session, stampMs: number): Session {
+  if (!session.running || session.over !== null) return session;
+  const { tick } = session.world.state;
+  const due = tickInSegment(lastSegment(session), stampMs).tick - tick;
+  if (due > STALL_TICKS) return stall(session, stampMs);
+  if (due <= 0) return session;
+  const world = advance(session.world, session.log, due);
+  return settle({ ...session, world, kept: keep([...session.kept, { world, stampMs }]) }, stampMs);
+}
+
+/** Kept worlds back to the youngest that is at least WINDOW ticks old, one before it for frames that carry marks. */
+function keep(kept: readonly Kept[]): readonly Kept[] {
+  const now = (kept[kept.length - 1] as Kept).world.state.tick;
+  let from = 0;
+  while (from + 1 < kept.length && (kept[from + 1] as Kept).world.state.tick <= now - 2 * WINDOW) from += 1;
+  return from === 0 ? kept : kept.slice(from);
+}
+
+/** The clock stops over the gap; acts that were filed in it act where the clock stands. */
+function stall(session: Session, stampMs: number): Session {
+  const { tick } = session.world.state;
+  const clock = [...session.clock, { tick, stampMs }];
+  const log = session.log.map((filed) => (filed.tick > tick ? { ...filed, tick } : filed)).sort(byOrder);
+  return mark({ ...session, clock, log }, stampMs, 'stall');
+}
+
+/** Writes what is now too old to change: the first frame behind onset, and the end. */
+function settle(session: Session, stampMs: number): Session {
+  const { state } = session.world;
+  let next = session;
+  if (state.onsetTick >= 0 && state.tick >= state.onsetTick + WINDOW && !session.marks.some(({ what }) => what === 'firstFrame')) {
+    const drawn = session.kept.find(({ world }) => world.state.tick > state.onsetTick);
+    if (drawn !== undefined) {
+      next = { ...next, marks: [...next.marks, { tick: drawn.world.state.tick, stampMs: drawn.stampMs, what: 'firstFrame' }] };
+    }
+  }
+  if (state.endTick >= 0 && state.tick >= state.endTick + WINDOW) {
+    next = { ...next, over: END_WHYS[state.endWhy] ?? 'stopped', endTick: state.endTick, overMs: stampMs, running: false };
+  }
+  return next;
+}
+
+/**
+ * Files what a hand did. A stamp in a tick that was stepped already steps again from the world before it; one older than
+ * the window takes the oldest tick that is still open and is marked. While the clock stands nothing is filed.
+ */
+export function file(session: Session, stampMs: number, act: Act, rank: 1 | 2 = 2): Session {
+  if (session.over !== null || !session.running) return session;
+  const now = session.world.state.tick;
+  const open = Math.max((session.kept[0] as Kept).world.state.tick, now - WINDOW);
+  const wanted = tickOfStamp(session.clock, stampMs).tick;
+  const tick = Math.max(open, wanted);
+  const filed = { ...act, tick, rank, seq: session.seq, stampMs } as Filed;
+  const next = { ...session, log: [...session.log, filed].sort(byOrder), seq: session.seq + 1 };
+  const stepped = tick < now ? rewind(next, tick) : next;
+  return wanted < open ? { ...stepped, marks: [...stepped.marks, { tick, stampMs, what: 'late' }] } : stepped;
+}
+
+/** Steps the kept worlds behind `tick` again. */
+function rewind(session: Session, tick: number): Session {
+  const from = session.kept.findLastIndex(({ world }) => world.state.tick <= tick);
+  const kept = session.kept.slice(0, from + 1);
+  let { world } = kept[from] as Kept;
+  for (const { world: old, stampMs } of session.kept.slice(from + 1)) {
+    world = advance(world, session.log, old.state.tick - world.state.tick);
+    kept.push({ world, stampMs });
+  }
+  return { ...session, world, kept };
+}
+
+/** Focus or page lost: a sprung switch springs back, the clock stops. */
+export function lose(session: Session, stampMs: number, what: 'focusLost' | 'hidden'): Session {
+  if (session.over !== null || !session.running) return session;
+  const released = file(frame(session, stampMs), stampMs, { do: 'releaseDrive' });
+  return halt(released, stampMs, what);
+}
+
+/** Stops the clock and marks why. */
+export function halt(session: Session, stampMs: number, what: Mark['what']): Session {
+  if (session.over !== null || !session.running) return session;
+  return { ...mark(session, stampMs, what), running: false };
+}
+
+/** The clock goes on: a new segment at the tick where it stood. */
+export function resume(session: Session, stampMs: number): Session {
+  if (session.over !== null || session.running) return session;
+  const { tick } = session.world.state;
+  const log = session.log.map((filed) => (filed.tick > tick ? { ...filed, tick } : filed)).sort(byOrder);
+  return mark({ ...session, log, clock: [...session.clock, { tick, stampMs }], running: true }, stampMs, 'resume');
+}
+
+/** Ends the run where it stands. A run that its own rule has ended already keeps that end. */
+export function stop(session: Session, stampMs: number): Session {
+  const now = frame(session, stampMs);
+  if (now.over !== null) return now;
+  const { state } = now.world;
+  const why = state.endTick >= 0 ? END_WHYS[state.endWhy] : 'stopped';
+  return { ...now, over: why ?? 'stopped', endTick: state.endTick >= 0 ? state.endTick : state.tick, overMs: stampMs, running: false };
+}
