@@ -32,7 +32,7 @@ const bundle = (outDir, entry, node) =>
       outDir,
       emptyOutDir: false,
       sourcemap: true,
-      minify: false,
+      minify: node, // read faster at each start; a library is read by people
       target: node ? 'node20' : 'es2022',
       ...(node ? { ssr: true } : { lib: { entry, formats: ['es'] } }),
       rolldownOptions: { input: entry, output },
