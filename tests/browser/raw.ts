@@ -34,44 +34,45 @@ export async function rawBrowser(): Promise<RawBrowser> {
   });
   const gone = new Promise<void>((done) => child.once('exit', () => done()));
   const call = protocol(child.stdio[3] as Writable, child.stdio[4] as Readable);
-  const other = String((await call('Target.createTarget', { url: 'about:blank' })).targetId);
-  return { open, close };
+  const newTab = async (url: string): Promise<string> => String((await call('Target.createTarget', { url })).targetId);
+  const other = await newTab('about:blank');
+  return {
+    async open(url) {
+      const own = await newTab(url);
+      const sessionId = String((await call('Target.attachToTarget', { targetId: own, flatten: true })).sessionId);
+      const show = (targetId: string): Promise<Fields> => call('Target.activateTarget', { targetId });
+      const page = rawPage((method, params) => call(method, params, sessionId), () => show(own), () => show(other));
+      await page.until("document.readyState === 'complete' && location.href !== 'about:blank'");
+      return page;
+    },
+    async close() {
+      await call('Browser.close');
+      await gone;
+      await rm(profile, { recursive: true, force: true, maxRetries: 5 });
+    },
+  };
+}
 
-  async function open(url: string): Promise<RawPage> {
-    const targetId = String((await call('Target.createTarget', { url })).targetId);
-    const sessionId = String((await call('Target.attachToTarget', { targetId, flatten: true })).sessionId);
-    const page = rawPage((method, params) => call(method, params, sessionId), (target) => call('Target.activateTarget', { targetId: target }), targetId);
-    await page.until("document.readyState === 'complete' && location.href !== 'about:blank'");
-    return page;
-  }
-
-  function rawPage(send: Send, activate: (targetId: string) => Promise<Fields>, targetId: string): RawPage {
-    const evaluate = async <T>(expression: string): Promise<T> => {
-      const answer = await send('Runtime.evaluate', { expression, awaitPromise: true, returnByValue: true });
-      if (answer.exceptionDetails) throw new Error(`${expression}: ${JSON.stringify(answer.exceptionDetails)}`);
-      return (answer.result as { value: T }).value;
-    };
-    const until = async (expression: string, withinMs = 10_000): Promise<void> => {
-      const deadline = performance.now() + withinMs;
-      while (!(await evaluate<boolean>(`Boolean(${expression})`).catch(betweenDocuments))) {
-        if (performance.now() > deadline) throw new Error(`Not within ${withinMs} ms: ${expression}`);
-        await new Promise((done) => setTimeout(done, 10));
-      }
-    };
-    return {
-      send,
-      evaluate,
-      until,
-      leave: () => activate(other).then(() => until("document.visibilityState === 'hidden' && !document.hasFocus()")),
-      comeBack: () => activate(targetId).then(() => until("document.visibilityState === 'visible' && document.hasFocus()")),
-    };
-  }
-
-  async function close(): Promise<void> {
-    await call('Browser.close');
-    await gone;
-    await rm(profile, { recursive: true, force: true, maxRetries: 5 });
-  }
+function rawPage(send: Send, showThis: () => Promise<Fields>, showOther: () => Promise<Fields>): RawPage {
+  const evaluate = async <T>(expression: string): Promise<T> => {
+    const answer = await send('Runtime.evaluate', { expression, awaitPromise: true, returnByValue: true });
+    if (answer.exceptionDetails) throw new Error(`${expression}: ${JSON.stringify(answer.exceptionDetails)}`);
+    return (answer.result as { value: T }).value;
+  };
+  const until = async (expression: string, withinMs = 10_000): Promise<void> => {
+    const deadline = performance.now() + withinMs;
+    while (!(await evaluate<boolean>(`Boolean(${expression})`).catch(betweenDocuments))) {
+      if (performance.now() > deadline) throw new Error(`Not within ${withinMs} ms: ${expression}`);
+      await new Promise((done) => setTimeout(done, 10));
+    }
+  };
+  return {
+    send,
+    evaluate,
+    until,
+    leave: () => showOther().then(() => until("document.visibilityState === 'hidden' && !document.hasFocus()")),
+    comeBack: () => showThis().then(() => until("document.visibilityState === 'visible' && document.hasFocus()")),
+  };
 }
 
 /** While a page is replaced by the next one nothing can be asked of it. */
