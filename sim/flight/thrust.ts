@@ -3,7 +3,7 @@
  * number; lever map and spool are airframe data.
  */
 import type { State } from '../state.js';
-import { DT, clamp } from '../units.js';
+import { DT, KT, clamp } from '../units.js';
 import type { FlightNumbers } from './numbers.js';
 
 /** Greatest thrust of one engine, N, at p/p0 `delta` and Mach number `mach`. */
@@ -44,11 +44,12 @@ export function spooled(n: FlightNumbers, fraction: number, wish: number): numbe
   return (fraction * (1 - a) + 2 * a * wish) / (1 + a);
 }
 
-/** Acceleration asked for each kt of speed error, m/s2, and how much at the most. */
-const HOLD_GAIN = 0.062;
+/** Acceleration asked for each kt of speed error, m/s2: 0.12 of the error a second. */
+const HOLD_GAIN = 0.12 * KT;
+/** Greatest acceleration asked for, m/s2. */
 const HOLD_MOST = 0.6;
-/** Lever speed of the speed hold, deg a tick. */
-const HOLD_LEVER = 0.08;
+/** Lever speed of the speed hold, deg a tick: 10 deg/s. */
+const HOLD_LEVER = 0.1;
 
 /**
  * Speed hold: both live levers go toward the angle whose thrust gives the drag, the path, and an acceleration that
