@@ -15,12 +15,12 @@ export const DT = 0.01;
 
 /**
  * Whole ticks of a time in seconds, rounded to the nearest: 0.29 * 100 is 28.999..., so floor would be wrong.
- * @throws RangeError when the time is off the grid of hundredths by more than 1e-9 of itself.
+ * @throws RangeError when the time is off the grid of hundredths by more than 1e-9 of a tick.
  */
 export function ticksOf(seconds: number): number {
   const exact = seconds * TICKS_PER_S;
   const ticks = Math.floor(exact + 0.5);
-  if (!(Math.abs(exact - ticks) <= 1e-9 * Math.max(1, Math.abs(exact)))) {
+  if (!(Math.abs(exact - ticks) <= 1e-9)) {
     throw new RangeError(`${seconds} s is not a whole number of hundredths of a second`);
   }
   return ticks;
