@@ -65,7 +65,7 @@ function startState(scenario: ReadyScenario, prepared: Prepared): State {
   s.rightLive = start.liveEngines === 2 ? 1 : 0;
   const q = dynamicPressure(s.speedMps, s.heightM);
   const available = thrustAvailable(n, pressureRatio(s.heightM), s.speedMps / soundSpeed(s.heightM));
-  const wanted = drag(n, s, q, n.weightN) / ((s.leftLive + s.rightLive) * available);
+  const wanted = drag(n, s, s.leftDeg, s.rightDeg, q, n.weightN) / ((s.leftLive + s.rightLive) * available);
   const idle = n.leverMap[0]?.fraction ?? 0;
   const fraction = Math.min(1, Math.max(idle, wanted));
   const tla = leverOfFraction(n, fraction);

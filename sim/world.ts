@@ -13,7 +13,7 @@ import { stepHeat } from './drive/heat.js';
 import { stepLeadingEdge } from './drive/leading-edge.js';
 import { stepNormalDrive } from './drive/normal.js';
 import { isHeld, stepContactor } from './drive/switchgear.js';
-import { stepBlowBack, stepTravel } from './drive/travel.js';
+import { followed, stepBlowBack, stepTravel } from './drive/travel.js';
 import { ratioNow, splitsInForce } from './faults.js';
 import type { Fixed, World } from './fixed.js';
 import { stepGear } from './flight/gear.js';
@@ -112,17 +112,19 @@ function move(s: State, fixed: Fixed, held: boolean): void {
     s.heldTicks += 1;
     if (s.contactor !== 0) s.ranSincePress = 1;
   }
-  const qPa = stepMotion(s, flight);
-  const leftRatio = ratioNow(fixed, s.leftRatio, s.leftSlip, s.leftSlipTicks);
-  const rightRatio = ratioNow(fixed, s.rightRatio, s.rightSlip, s.rightSlipTicks);
+  const leftFollow = followed(s.leftCut, s.leftJam, ratioNow(fixed, s.leftRatio, s.leftSlip, s.leftSlipTicks));
+  const rightFollow = followed(s.rightCut, s.rightJam, ratioNow(fixed, s.rightRatio, s.rightSlip, s.rightSlipTicks));
+  const half = s.rateDegPerS * (DT / 2);
+  const { leftDeg, rightDeg, speedMps } = s;
+  const qPa = stepMotion(s, flight, s.leftDeg + leftFollow * half, s.rightDeg + rightFollow * half);
   if (s.leftSlip !== 0) s.leftSlipTicks += 1;
   if (s.rightSlip !== 0) s.rightSlipTicks += 1;
-  stepTravel(s, drive, qPa, leftRatio, rightRatio);
+  stepTravel(s, drive, qPa, leftFollow, rightFollow);
   stepNormalDrive(s, drive);
   stepBlowBack(s, drive, qPa);
   stepLeadingEdge(s, drive);
   stepHeat(s, drive);
-  stepRoll(s, flight, qPa, gustNow(s, fixed.noise));
+  stepRoll(s, flight, qPa, 0.5 * (speedMps + s.speedMps), 0.5 * (leftDeg + s.leftDeg), 0.5 * (rightDeg + s.rightDeg), gustNow(s, fixed.noise));
   stepGear(s, fixed.gearPerTick);
 }
 

@@ -14,8 +14,8 @@ import type { DriveNumbers } from './numbers.js';
 export const airLoad = (n: DriveNumbers, qPa: number, deg: number): number =>
   n.loadPerPa * qPa * (n.hinge + n.hingePerDeg * deg);
 
-/** Ratio at which a side follows the drive in this tick. */
-const followed = (cut: number, jam: number, ratio: number): number => (cut === 1 || jam === 1 ? 0 : ratio);
+/** Ratio at which a side follows the drive in this tick: 0 when cut or jammed. */
+export const followed = (cut: number, jam: number, ratio: number): number => (cut === 1 || jam === 1 ? 0 : ratio);
 
 /** What one side asks of the tube, N m, at the predicted middle of the tick. */
 function sideLoad(n: DriveNumbers, qPa: number, way: number, deg: number, cut: number, jam: number, windDeg: number): number {
@@ -27,11 +27,9 @@ function sideLoad(n: DriveNumbers, qPa: number, way: number, deg: number, cut: n
 /**
  * One tick of the drive.
  * @param qPa dynamic pressure in the middle of the tick, Pa
- * @param leftRatio rate of the left side over the rate of the drive in this tick, slip included
+ * @param leftFollow rate of the left side over the rate of the drive in this tick, by `followed`
  */
-export function stepTravel(s: State, n: DriveNumbers, qPa: number, leftRatio: number, rightRatio: number): void {
-  const leftFollow = followed(s.leftCut, s.leftJam, leftRatio);
-  const rightFollow = followed(s.rightCut, s.rightJam, rightRatio);
+export function stepTravel(s: State, n: DriveNumbers, qPa: number, leftFollow: number, rightFollow: number): void {
   const way = s.contactor !== 0 ? s.contactor : s.rateDegPerS > 0 ? 1 : s.rateDegPerS < 0 ? -1 : 0;
   if (way === 0) {
     s.motorNm = 0;

@@ -11,15 +11,15 @@ function sine2(deg: number): number {
   return x2 * (1 - x2 / 3 + 2 * x2 * x2 / 45);
 }
 
-/** What of the state makes drag. */
-export type Shape = Pick<State, 'leftDeg' | 'rightDeg' | 'leadingEdge' | 'gear' | 'leftLive' | 'rightLive'>;
+/** What of the state makes drag, the flaps apart. */
+export type Shape = Pick<State, 'leadingEdge' | 'gear' | 'leftLive' | 'rightLive'>;
 
-/** Drag, N, at dynamic pressure `qPa` and lift `liftN`. */
-export function drag(n: FlightNumbers, shape: Shape, qPa: number, liftN: number): number {
+/** Drag, N, with the sides at `leftDeg` and `rightDeg`, at dynamic pressure `qPa` and lift `liftN`. */
+export function drag(n: FlightNumbers, shape: Shape, leftDeg: number, rightDeg: number, qPa: number, liftN: number): number {
   const cl = liftN / (qPa * n.areaM2);
-  const oswald = n.oswald + n.oswaldPerDeg * 0.5 * (shape.leftDeg + shape.rightDeg);
+  const oswald = n.oswald + n.oswaldPerDeg * 0.5 * (leftDeg + rightDeg);
   const cd = n.clean + n.leadingEdge * shape.leadingEdge
-    + n.flapSine2 * 0.5 * (sine2(shape.leftDeg) + sine2(shape.rightDeg))
+    + n.flapSine2 * 0.5 * (sine2(leftDeg) + sine2(rightDeg))
     + n.gear * shape.gear + (shape.leftLive + shape.rightLive < 2 ? n.engineOut : 0) + cl * cl * n.inversePiAspect / oswald;
   return cd * qPa * n.areaM2;
 }
@@ -44,13 +44,14 @@ function stepClimb(s: State, n: FlightNumbers, spareN: number): void {
 
 /**
  * One tick of flight. Writes levers under speed hold, thrust, speed, height, fuel and distance.
+ * @param leftMidDeg where the left side is predicted to be in the middle of the tick, deg: keeps the step at order 2
  * @returns dynamic pressure in the middle of the tick, Pa
  */
-export function stepMotion(s: State, n: FlightNumbers): number {
+export function stepMotion(s: State, n: FlightNumbers, leftMidDeg: number, rightMidDeg: number): number {
   const cosine = Math.sqrt(1 - s.pathSin * s.pathSin);
   const lift = n.weightN * cosine;
   const available = availableAt(n, s.speedMps, s.heightM);
-  const dragNow = drag(n, s, dynamicPressure(s.speedMps, s.heightM), lift);
+  const dragNow = drag(n, s, s.leftDeg, s.rightDeg, dynamicPressure(s.speedMps, s.heightM), lift);
   stepSpeedHold(s, n, dragNow, available);
 
   const left = spooled(n, s.leftThrust, s.leftLive === 1 ? fractionOfLever(n, s.leftTlaDeg) : 0);
@@ -62,7 +63,7 @@ export function stepMotion(s: State, n: FlightNumbers): number {
   const speedMid = s.speedMps + (DT / 2) * (thrustNow - dragNow + pull) / n.massKg;
   const heightMid = s.heightM + (DT / 2) * s.speedMps * s.pathSin;
   const qMid = dynamicPressure(speedMid, heightMid);
-  const dragMid = drag(n, s, qMid, lift);
+  const dragMid = drag(n, s, leftMidDeg, rightMidDeg, qMid, lift);
   const thrustMid = availableAt(n, speedMid, heightMid) * 0.5 * ((s.leftThrust + left) + (s.rightThrust + right));
 
   s.speedMps += DT * (thrustMid - dragMid + pull) / n.massKg;

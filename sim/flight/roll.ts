@@ -67,17 +67,18 @@ function wishedControl(s: State, n: FlightNumbers): number {
 
 /**
  * One tick of roll by Crank-Nicolson. Writes rollRate, bankRad, control and the autopilot's own numbers.
- * @param qPa dynamic pressure in the middle of the tick, Pa
+ * Speed, pressure and sides are those of the middle of the tick, which keeps the step at order 2.
  * @param disturbance moment of the natural disturbance, part of full control
  */
-export function stepRoll(s: State, n: FlightNumbers, qPa: number, disturbance: number): void {
+export function stepRoll(
+  s: State, n: FlightNumbers, qPa: number, speedMps: number, leftDeg: number, rightDeg: number, disturbance: number,
+): void {
   const step = n.controlRatePerS * DT;
   s.control += clamp(wishedControl(s, n) - s.control, -step, step);
-  const lower = Math.min(s.leftDeg, s.rightDeg);
-  const full = controlMoment(n, qPa, lower, s.leadingEdge);
+  const full = controlMoment(n, qPa, Math.min(leftDeg, rightDeg), s.leadingEdge);
   const gain = qPa * n.areaM2 * n.spanM * n.inverseRollInertia;
-  const damping = gain * n.liftingSurface * n.clDamping * n.spanM / (2 * s.speedMps);
-  const moment = gain * (splitMoment(n, s.leftDeg, s.rightDeg) + full * (s.control + disturbance));
+  const damping = gain * n.liftingSurface * n.clDamping * n.spanM / (2 * speedMps);
+  const moment = gain * (splitMoment(n, leftDeg, rightDeg) + full * (s.control + disturbance));
   const before = s.rollRate;
   const half = damping * (DT / 2);
   s.rollRate = (before * (1 + half) + DT * moment) / (1 - half);

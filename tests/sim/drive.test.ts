@@ -5,7 +5,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { driveNumbers } from '../../sim/drive/numbers.js';
-import { airWork, stepBlowBack, stepTravel } from '../../sim/drive/travel.js';
+import { airWork, followed, stepBlowBack, stepTravel } from '../../sim/drive/travel.js';
 import { stepHeat } from '../../sim/drive/heat.js';
 import { isHeld, stepContactor } from '../../sim/drive/switchgear.js';
 import { density, tasOfCas } from '../../sim/flight/atmosphere.js';
@@ -21,7 +21,7 @@ function fed(change: Partial<State> = {}): State {
   return { ...initialState(), guardOpen: 1, armed: 1, drive: 1, contactor: 1, leadingEdge: 1, ...change };
 }
 function go(s: State, qPa: number, ticks: number, left = 1, right = 1): State {
-  for (let i = 0; i < ticks; i += 1) stepTravel(s, n, qPa, left, right);
+  for (let i = 0; i < ticks; i += 1) stepTravel(s, n, qPa, followed(s.leftCut, s.leftJam, left), followed(s.rightCut, s.rightJam, right));
   return s;
 }
 

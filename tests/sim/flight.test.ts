@@ -30,7 +30,7 @@ describe('drag and where the levers end up, 48 t (prototype table)', () => {
   ];
   it.each(rows)('%s', (_, ft, cas, flap, leadingEdge, gear, kN, tla) => {
     const s = state({ leftDeg: flap, rightDeg: flap, leadingEdge, gear });
-    const d = drag(n, s, qOf(cas, ft), n.weightN);
+    const d = drag(n, s, flap, flap, qOf(cas, ft), n.weightN);
     expect(Math.abs(d / 1000 - kN)).toBeLessThan(0.06);
     const available = thrustAvailable(n, pressureRatio(ft * FT), tasOfCas(cas, ft * FT) / soundSpeed(ft * FT));
     expect(Math.abs(leverOfFraction(n, d / (2 * available)) - tla)).toBeLessThan(0.3);
@@ -124,7 +124,7 @@ describe('level flight under speed hold', () => {
       const available = thrustAvailable(n, pressureRatio(h), v / soundSpeed(h));
       const thrust = available * (before.leftThrust + s.leftThrust + before.rightThrust + s.rightThrust) / 2;
       const lift = n.weightN * Math.sqrt(1 - s.pathSin ** 2);
-      work += (thrust - drag(n, s, 0.5 * density(h) * v * v, lift)) * v * 0.01;
+      work += (thrust - drag(n, s, s.leftDeg, s.rightDeg, 0.5 * density(h) * v * v, lift)) * v * 0.01;
     }
     const energy = (of: Readonly<State>): number => 0.5 * n.massKg * of.speedMps ** 2 + n.weightN * of.heightM;
     const change = energy(s) - energy(start.state);
