@@ -34,11 +34,12 @@ function number(shape: NumberShape): string {
   return [kind, rangeText(shape), ...shape.rules.map((rule) => `(${rule})`)].filter((part) => part !== '').join(' ');
 }
 
-/** Range with its unit: "from 60 to 400 kt"; empty where there is none. */
+/** Range with its unit: "from 60 to 400 kt", "in kt"; empty where there is neither. */
 export function rangeText({ min, max, unit }: NumberShape): string {
   const ends = [Number.isFinite(min) ? `from ${min}` : '', Number.isFinite(max) ? `${Number.isFinite(min) ? 'to' : 'up to'} ${max}` : ''];
   const range = ends.filter((end) => end !== '').join(' ');
-  return unit === '1' ? range : `${range} ${unit}`.trim();
+  if (unit === '1') return range;
+  return range === '' ? `in ${unit}` : `${range} ${unit}`;
 }
 
 function list(min: number, max: number | undefined): string {

@@ -1,4 +1,5 @@
 /** Where a command writes: its result to one stream, words beside it to the other. */
+import type { TroubleOutput } from '../../sim/files/index.js';
 import type { Refused } from '../text/index.js';
 import { problemLines } from './problems.js';
 import { type Trouble, WRONG } from './trouble.js';
@@ -16,9 +17,12 @@ export function tell(io: Io, trouble: Trouble, json: boolean): number {
   const { message, refused } = trouble;
   io.err(`evenhand: ${message}\n`);
   if (refused !== null) io.err(problemLines(refused).map((line) => `${line}\n`).join(''));
-  if (json) printJson(io, { ok: false, error: message, ...listed(refused) });
+  if (json) printTrouble(io, message, refused);
   return WRONG;
 }
 
-const listed = (refused: Refused | null): Pick<Refused, 'problems' | 'more'> =>
-  ({ problems: refused?.problems ?? [], more: refused?.more ?? 0 });
+/** The object that stands in place of a command's own. */
+export function printTrouble(io: Io, error: string, refused: Refused | null): void {
+  const output: TroubleOutput = { ok: false, error, problems: refused?.problems ?? [], more: refused?.more ?? 0 };
+  printJson(io, output);
+}

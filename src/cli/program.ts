@@ -4,7 +4,7 @@ import { checkOutput, replayOutput, runOutput, verifyOutput } from '../../sim/fi
 import { TRAINEES } from '../../sim/index.js';
 import { check } from './check.js';
 import { helpEnd } from './help.js';
-import { type Io, tell } from './io.js';
+import { type Io, printTrouble, tell } from './io.js';
 import { replay, verify } from './replayed.js';
 import { run, type RunOptions } from './run.js';
 import { serve } from './serving.js';
@@ -22,10 +22,17 @@ export async function main(words: readonly string[], io: Io): Promise<number> {
     await program.parseAsync([...words], { from: 'user' });
     return code;
   } catch (problem) {
-    if (problem instanceof CommanderError) return problem.exitCode === 0 ? DONE : WRONG;
-    if (problem instanceof Trouble) return tell(io, problem, words.includes('--json'));
+    const json = words.includes('--json');
+    if (problem instanceof CommanderError) return problem.exitCode === 0 ? DONE : usage(io, problem, json);
+    if (problem instanceof Trouble) return tell(io, problem, json);
     throw problem;
   }
+}
+
+/** The words are on standard error already. */
+function usage(io: Io, { message }: CommanderError, json: boolean): number {
+  if (json) printTrouble(io, message.replace(/^error: /, ''), null);
+  return WRONG;
 }
 
 function commands(io: Io, ended: (code: number) => void): Command {
@@ -35,7 +42,7 @@ function commands(io: Io, ended: (code: number) => void): Command {
     .exitOverride()
     .showSuggestionAfterError()
     .configureOutput({ writeOut: (text) => io.out(text), writeErr: (text) => io.err(text) })
-    .addHelpText('after', '\nExit code: 0 done, 1 the thing checked failed, 2 wrong usage or file.');
+    .addHelpText('after', '\nExit code: 0 done, 1 the thing checked failed, 2 wrong usage or file.\nWith --json a wrong usage or file gives {"ok": false, "error": words, "problems": [as in check], "more": number}.');
   const json = ['--json', 'print one JSON object on standard output, all else on standard error'] as const;
   const trace = ['--trace <s>', 'rows every so many seconds, both ends included', stepTicks] as const;
 

@@ -37,9 +37,16 @@ export function misfit(source: Source, path: Path, allowed: string | null): Find
     offset: (value ?? around).offset,
     say: () => {
       const shape = shapeAt(shapeOf(source.schema), path, source);
-      return { path: pathText(path), found: foundAt(value, source.text), allowed: allowed ?? (shape === null ? 'nothing' : allowedBy(shape) + meant(shape, value)) };
+      return { path: pathText(path), found: foundAt(value, source.text), allowed: wording(shape, allowed, value) };
     },
   };
+}
+
+/** What a check asks for, said with the range where it is a rule of one number; else what the schema says. */
+function wording(shape: Shape | null, allowed: string | null, value: Node | null): string {
+  if (shape === null) return allowed ?? 'nothing';
+  if (allowed !== null && !(shape.kind === 'number' && shape.rules.includes(allowed))) return allowed;
+  return allowedBy(shape) + meant(shape, value);
 }
 
 /** Of a mistyped word, the one that was probably meant. */

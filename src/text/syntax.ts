@@ -33,8 +33,15 @@ export function readTree(text: string): Tree {
   const root = parseTree(text, errors, { disallowComments: false, allowTrailingComma: false, allowEmptyContent: false });
   if (errors.length === 0 && root !== undefined) return { ok: true, root };
   const commas = [...trailingCommas.values()].map((offset) => finding(offset, 'a comma with nothing behind it', 'no comma behind the last entry'));
-  const stumbles = errors.filter(({ offset }) => !trailingCommas.has(offset)).map((error) => stumble(text, error));
+  const stumbles = errors.filter((error, index) => !trailingCommas.has(error.offset) && !follows(text, errors[index - 1], error)).map((error) => stumble(text, error));
   return { ok: false, findings: firstOfEachLine(text, [...commas, ...stumbles]) };
+}
+
+/** Whether nothing stands between two stumbles: where a word is none, the value that is missed there is the same mistake. */
+function follows(text: string, before: ParseError | undefined, { offset }: ParseError): boolean {
+  if (before === undefined) return false;
+  const end = before.offset + before.length;
+  return end <= offset && text.slice(end, offset).trim() === '';
 }
 
 function stumble(text: string, { error, offset, length }: ParseError): Finding {

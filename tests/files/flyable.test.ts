@@ -1,0 +1,69 @@
+// Whatever passes schema, soundness and fit can be flown: no throw, no NaN, at the ends of every range and inside it.
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { airframeSchema, type Airframe, misfits, ready, scenarioSchema, shapeOf, type Shape, tryAs } from '../../sim/files/index.js';
+import { advance, expand, startHash, type Command } from '../../sim/index.js';
+import { airframeA, changed, drill, drillNames } from './shipped.js';
+
+/** Paths of all numbers of a value, each with its range from the schema. */
+function ranges(value: unknown, shape: Shape, path: (string | number)[] = []): { path: (string | number)[]; min: number; max: number; whole: boolean }[] {
+  if (typeof value === 'number') return shape.kind === 'number' ? [{ path, min: shape.min, max: shape.max, whole: shape.whole }] : [];
+  if (Array.isArray(value)) return shape.kind === 'list' ? value.flatMap((item, at) => ranges(item, shape.item, [...path, at])) : [];
+  if (value === null || typeof value !== 'object') return [];
+  return Object.entries(value).flatMap(([key, inner]) => {
+    const next = shape.kind === 'object' ? shape.keys.get(key)?.shape : undefined;
+    return next === undefined ? [] : ranges(inner, next, [...path, key]);
+  });
+}
+
+const hands: Command[] = [
+  { do: 'openGuard', tick: 1, rank: 2, seq: 0 }, { do: 'arm', tick: 2, rank: 2, seq: 1 }, { do: 'holdDrive', way: 'extend', tick: 3, rank: 2, seq: 2 },
+  { do: 'setThrust', tlaDeg: 90, tick: 200, rank: 2, seq: 3 }, { do: 'releaseDrive', tick: 250, rank: 2, seq: 4 }, { do: 'setGear', to: 'down', tick: 260, rank: 2, seq: 5 },
+];
+
+/** Flies a few seconds. The hash refuses a state with a number that is none, and names its key. */
+function flies(airframe: Airframe, name: string, start: object = {}): void {
+  const plain = drill(name);
+  const scenario = { ...plain, start: { ...plain.start, ...start } };
+  if (misfits(scenario, airframe).length > 0) return;
+  const hash = startHash();
+  let world = expand(ready(scenario, airframe), airframe, 1);
+  for (let second = 0; second < 4; second += 1) {
+    hash.add(world.state);
+    world = advance(world, hands, 100);
+    const endless = Object.entries(world.state).filter(([, value]) => !Number.isFinite(value));
+    expect(endless).toEqual([]);
+  }
+  hash.add(world.state);
+  flown += 1;
+}
+let flown = 0;
+
+const inRange = fc.oneof(fc.constant(0), fc.constant(1), fc.double({ min: 0, max: 1, noNaN: true }), fc.double({ min: 0, max: 0.01, noNaN: true }));
+const between = ({ min, max, whole }: { min: number; max: number; whole: boolean }, part: number): number => {
+  const value = Math.round((min + (max - min) * part) * 1e6) / 1e6;
+  return whole ? Math.round(value) : Math.min(max, Math.max(min, value));
+};
+
+test('an airframe with numbers anywhere in their ranges', () => {
+  const all = ranges(airframeA, shapeOf(airframeSchema));
+  expect(all.length).toBeGreaterThan(100);
+  flown = 0;
+  const one = fc.tuple(fc.constantFrom(...all), inRange);
+  fc.assert(fc.property(fc.array(one, { minLength: 1, maxLength: 3 }), fc.constantFrom(...drillNames), (changes, name) => {
+    const airframe = changes.reduce((whole, [range, part]) => changed(whole, range.path, between(range, part)), airframeA);
+    const read = tryAs(airframeSchema, airframe);
+    if (read.ok) flies(read.value, name);
+  }), { numRuns: 1500 });
+  expect(flown).toBeGreaterThan(300); // most were not refused before they could fly
+}, 120_000);
+
+test('a start anywhere in its ranges', () => {
+  const start = shapeOf(scenarioSchema);
+  const all = ranges(drill(drillNames[0]!), start).filter(({ path }) => path[0] === 'start');
+  flown = 0;
+  fc.assert(fc.property(fc.array(fc.tuple(fc.constantFrom(...all), inRange), { minLength: 1, maxLength: 4 }), (changes) => {
+    flies(airframeA, drillNames[0]!, Object.fromEntries(changes.map(([range, part]) => [range.path[1], between(range, part)])));
+  }), { numRuns: 600 });
+  expect(flown).toBeGreaterThan(50);
+}, 120_000);
