@@ -5,7 +5,9 @@
 import type { Airframe } from './files/airframe.js';
 import type { Fixed } from './fixed.js';
 import { clMax, stallKt } from './flight/roll.js';
+import { sin } from './portable.js';
 import type { State } from './state.js';
+import { PI } from './units.js';
 
 export type LimitSource = 'lever' | 'leftSide' | 'rightSide' | 'leadingEdge' | 'drive' | 'gear' | 'none';
 
@@ -45,15 +47,23 @@ export function limitNow(s: State, airframe: Airframe): Limit {
   return all.reduce((low, limit) => (limit.kt < low.kt ? limit : low), none);
 }
 
-/** Stall warning of the side least out with the real leading edge, kt: 3 kt or 3 % above the stall (14 CFR 25.207(c), (d)). */
+/** Stall warning above a stall speed: 3 kt or 3 %, whichever is more (14 CFR 25.207(d)). */
+export const warningKt = (stall: number): number => stall + Math.max(3, 0.03 * stall);
+
+/** Stall warning of the side least out with the real leading edge, raised by the load factor of the bank, kt. */
 export function lowestNow(s: State, fixed: Fixed): number {
   const stall = stallKt(fixed.flight, clMax(fixed.flight, Math.min(s.leftDeg, s.rightDeg), s.leadingEdge));
-  return stall + Math.max(3, 0.03 * stall);
+  const cosine = Math.max(0.1, sin(PI / 2 - s.bankRad));
+  return warningKt(stall) / Math.sqrt(cosine);
+}
+
+/** Manoeuvre speed of a setting without ice, kt, by the airframe's rule. @throws RangeError for a setting it does not have */
+export function manoeuvreOf(airframe: Airframe, flight: Fixed['flight'], settingDeg: number): number {
+  const setting = airframe.settings.find((one) => one.deg === settingDeg);
+  if (setting === undefined) throw new RangeError(`${settingDeg} is no setting of ${airframe.name}`);
+  return setting.manoeuvreFactor * stallKt(flight, setting.clMax);
 }
 
 /** Manoeuvre speed of a setting, kt. */
-export function manoeuvreKt(airframe: Airframe, fixed: Fixed, settingDeg: number, icing: boolean): number {
-  const setting = airframe.settings.find((one) => one.deg === settingDeg);
-  if (setting === undefined) throw new RangeError(`${settingDeg} is no setting of ${airframe.name}`);
-  return setting.manoeuvreFactor * stallKt(fixed.flight, setting.clMax) + (icing ? airframe.limits.iceKt : 0);
-}
+export const manoeuvreKt = (airframe: Airframe, fixed: Fixed, settingDeg: number, icing: boolean): number =>
+  manoeuvreOf(airframe, fixed.flight, settingDeg) + (icing ? airframe.limits.iceKt : 0);
