@@ -6,7 +6,7 @@ import {
 import type { Airframe } from './files/airframe.js';
 import type { ScenarioEvent } from './files/event.js';
 import type { Fault } from './files/fault.js';
-import type { ReadyScenario } from './files/ready.js';
+import type { ReadyScenario } from './ready.js';
 import type { Trigger } from './files/trigger.js';
 import { pressureRatio, soundSpeed, tasOfCas } from './flight/atmosphere.js';
 import { drag, dynamicPressure } from './flight/motion.js';

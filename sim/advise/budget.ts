@@ -7,7 +7,7 @@ import type { Command } from '../command.js';
 import { expand } from '../expand.js';
 import type { Airframe } from '../files/airframe.js';
 import type { Fault } from '../files/fault.js';
-import { ready } from '../files/ready.js';
+import { ready } from '../ready.js';
 import type { World } from '../fixed.js';
 import { authorityNow } from '../score/facts.js';
 import { ONE_DEGREE } from '../score/events.js';

@@ -2,7 +2,7 @@
 import type { Command } from '../command.js';
 import type { Airframe } from './airframe.js';
 import { digestOf } from './digest.js';
-import type { ReadyScenario } from './ready.js';
+import type { ReadyScenario } from '../ready.js';
 import type { RunRecord } from './record.js';
 
 /** What a record is made of, but its format and its digest. */

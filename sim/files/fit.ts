@@ -4,7 +4,7 @@ import { MOST_CROSSINGS, MOST_MEMOS } from '../entry.js';
 import { prepare } from '../prepare.js';
 import type { Airframe } from './airframe.js';
 import { broken, type Misfit } from './misfit.js';
-import { ready, type ReadyScenario } from './ready.js';
+import { ready, type ReadyScenario } from '../ready.js';
 import type { Scenario } from './scenario.js';
 import type { Trigger } from './trigger.js';
 

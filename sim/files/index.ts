@@ -1,7 +1,7 @@
 /** The doors of the files: schemas, types, and what is checked beyond one key. The only part of `sim` that knows zod. */
 export { airframeSchema, type Airframe } from './airframe.js';
 export { scenarioSchema, type Scenario } from './scenario.js';
-export { ready, type ReadyScenario } from './ready.js';
+export { ready, type ReadyScenario } from '../ready.js';
 export { airframeOf, misfitsOf, type Lookup } from './resolve.js';
 export { misfits } from './fit.js';
 export { type Misfit } from './misfit.js';

@@ -3,7 +3,7 @@ import type { Command } from '../command.js';
 import { expand } from '../expand.js';
 import type { Airframe } from '../files/airframe.js';
 import type { Outcome, Score } from '../files/record.js';
-import type { ReadyScenario } from '../files/ready.js';
+import type { ReadyScenario } from '../ready.js';
 import type { World } from '../fixed.js';
 import { run, type EndWhy, type Run, type See } from '../replay.js';
 import { copyState } from '../state.js';

@@ -1,6 +1,6 @@
 /** Procedure items, each with the moment that proves it. `ok` is null where the run never asked for it. */
 import type { Airframe } from '../files/airframe.js';
-import type { ReadyScenario } from '../files/ready.js';
+import type { ReadyScenario } from '../ready.js';
 import type { Fixed } from '../fixed.js';
 import { limitNow } from '../marks.js';
 import type { State } from '../state.js';

@@ -1,7 +1,7 @@
 /** A record played again: the same run, from its inputs alone. */
 import type { Command } from '../command.js';
 import type { RunRecord } from '../files/record.js';
-import { ready } from '../files/ready.js';
+import { ready } from '../ready.js';
 import { tickOfStamp } from '../stamp.js';
 import { ticksOf } from '../units.js';
 import { fly, type Flight, type FlightRequest, type Timing } from './flight.js';

@@ -2,7 +2,7 @@
 import type { Command } from '../command.js';
 import type { Inputs } from '../files/inputs.js';
 import type { Airframe } from '../files/airframe.js';
-import type { ReadyScenario } from '../files/ready.js';
+import type { ReadyScenario } from '../ready.js';
 import { runBy } from '../replay.js';
 import { fly, judge, type Flight } from '../score/flight.js';
 import { ticksOf } from '../units.js';

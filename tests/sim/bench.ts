@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { parseTree, getNodeValue } from 'jsonc-parser';
 import { airframeSchema, scenarioSchema, type Airframe } from '../../sim/files/index.js';
-import { ready, type ReadyScenario } from '../../sim/files/ready.js';
+import { ready, type ReadyScenario } from '../../sim/ready.js';
 
 const read = (path: string): unknown => {
   const tree = parseTree(readFileSync(new URL(`../../scenarios/${path}`, import.meta.url), 'utf8'));

@@ -1,6 +1,6 @@
 /** A scenario with nothing left open: what depends on the airframe is filled in. */
-import type { Airframe } from './airframe.js';
-import type { Scenario } from './scenario.js';
+import type { Airframe } from './files/airframe.js';
+import type { Scenario } from './files/scenario.js';
 
 type Start = Scenario['start'] & {
   /** Setting of the flap lever, deg. */
