@@ -5,6 +5,8 @@ import { prepare } from '../prepare.js';
 import type { Airframe } from './airframe.js';
 import { broken, type Misfit } from './misfit.js';
 import { ready, type ReadyScenario } from '../ready.js';
+import { TRAINEES } from '../trainee/scripted.js';
+import { oneOf } from './allowed.js';
 import type { Scenario } from './scenario.js';
 import type { Trigger } from './trigger.js';
 
@@ -100,6 +102,8 @@ function triggersFit({ faults, events }: ReadyScenario): Misfit[] {
 function scoringFits({ recognition, passes, fails }: ReadyScenario): Misfit[] {
   return [
     ...broken([[recognition === undefined || recognition.seenDeg < recognition.limitDeg, 'recognition.seenDeg', `below limitDeg (${recognition?.limitDeg} deg)`]]),
+    ...(['passes', 'fails'] as const).flatMap((list) => ({ passes, fails })[list]?.flatMap((name, index) =>
+      (TRAINEES.some((known) => known === name) ? [] : [{ path: [list, index], allowed: `a scripted trainee: ${oneOf(TRAINEES)}` }])) ?? []),
     ...(fails ?? []).flatMap((name, index) => (passes?.includes(name) ? [{ path: ['fails', index], allowed: 'a trainee that is not among passes' }] : [])),
   ];
 }

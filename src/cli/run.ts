@@ -1,4 +1,5 @@
 /** `run`: flies a scenario without a page. */
+import { resolve } from 'node:path';
 import { flyInputs, flyTrainee, type Flown, MODEL_VERSION, traceRows, type TraineeName } from '../../sim/index.js';
 import { type Airframe, type ReadyScenario, scriptedRecord } from '../../sim/files/index.js';
 import { flownLines, flownOutput } from './flown.js';
@@ -6,7 +7,7 @@ import { type Io, printJson, printLines } from './io.js';
 import { openInputs, openScenario } from './opened.js';
 import { writeText } from './paper.js';
 import { version } from './shipped.js';
-import { DONE } from './trouble.js';
+import { DONE, Trouble } from './trouble.js';
 import { DEFAULT_TRAINEE } from './values.js';
 
 export interface RunOptions {
@@ -23,6 +24,11 @@ export interface RunOptions {
 
 export function run(io: Io, typed: string, options: RunOptions): number {
   const { seed, json = false } = options;
+  for (const read of [typed, options.inputs]) {
+    if (options.record !== undefined && read !== undefined && resolve(read) === resolve(options.record)) {
+      throw new Trouble(`${options.record} is read by this run; the record needs a file of its own.`);
+    }
+  }
   const { scenario, airframe } = openScenario(typed);
   const flown = options.inputs === undefined
     ? byTrainee(io, scenario, airframe, seed, options.trainee)

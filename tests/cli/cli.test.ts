@@ -100,6 +100,12 @@ describe('files that cannot be used: 2, a sentence, nothing on standard output',
     expect((await type('check', file('empty.json', ''))).code).toBe(1);
     expect((await type('check', file('mark.json', `\uFEFF${drillText('set-16-from-4')}`))).code).toBe(0);
   });
+  test('a record over a file that the run reads', async () => {
+    for (const words of [['run', good, '--record', good], ['run', good, '--inputs', hands, '--record', hands]]) {
+      expect(await type(...words)).toMatchObject({ code: 2, out: '', err: expect.stringContaining('a file of its own') as string });
+    }
+    expect(readFileSync(good, 'utf8')).toBe(drillText('set-16-from-4'));
+  });
   test('a record that cannot be written', async () => {
     for (const where of [folder, join(folder, 'none', 'x.json'), join(good, 'x')]) {
       const { code, out, err } = await type('run', good, '--record', where);

@@ -29,6 +29,7 @@ describe('refused', () => {
     [['events'], [{ when: { atS: 1 }, do: 'descend', toFt: 700, pathDeg: -3 }], 'events.0.toFt: above the ground (groundFt is 700 ft)'],
     [['recognition'], { seenDeg: 2, limitDeg: 2, measuring: false }, 'recognition.seenDeg: below limitDeg (2 deg)'],
     [['passes'], ['slow'], 'fails.0: a trainee that is not among passes'],
+    [['passes'], ['prompt', 'hasty'], 'passes.1: a scripted trainee: "prompt", "slow" or "never"'],
   ])('%j as %j', (path, to, problem) => {
     const start = path[1] === 'flapDeg' && to === 36.1 ? changed(base, ['start', 'speedKt'], 196) : base;
     const scenario = changed({ ...start, task: { ...start.task, limitS: 180 }, fails: ['slow', 'never'] }, path, to);

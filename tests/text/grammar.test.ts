@@ -79,7 +79,7 @@ describe('the scan before the parser', () => {
   });
   // What the scan lets pass, the parser (which calls itself) must survive, however wrong the brackets are.
   test('no heap of brackets gets the parser deeper than the scan allows', () => {
-    for (const unit of ['[}', '[]}', '{[', '{]', '[{', '[{"a":', '{"a":[}', '["', '[,', '{"a"[', '[/*', '[\\']) {
+    for (const unit of ['[},', '{],', '{"a":[},"b":', '[}', '[]}', '{[', '{]', '[{', '[{"a":', '{"a":[}', '["', '[,', '{"a"[', '[/*', '[\\']) {
       expect(() => read(unit.repeat(20_000))).not.toThrow();
     }
     fc.assert(fc.property(fc.array(fc.constantFrom('[', '{', ']', '}', '"', ',', ':', '"a":', '{"a":', '/*', '*/', '//', '\n', '\\'), { minLength: 1, maxLength: 12 }), (parts) => {
