@@ -61,7 +61,9 @@ export function lowestNow(s: State, fixed: Fixed): number {
 export function manoeuvreOf(airframe: Airframe, flight: Fixed['flight'], settingDeg: number): number {
   const setting = airframe.settings.find((one) => one.deg === settingDeg);
   if (setting === undefined) throw new RangeError(`${settingDeg} is no setting of ${airframe.name}`);
-  return setting.manoeuvreFactor * stallKt(flight, setting.clMax);
+  if (airframe.speedRule === 'factor') return (setting.manoeuvreFactor ?? 1) * stallKt(flight, setting.clMax);
+  const last = airframe.settings[airframe.settings.length - 1] ?? setting;
+  return airframe.referenceFactor * stallKt(flight, last.clMax) + (setting.manoeuvreIncrementKt ?? 0);
 }
 
 /** Manoeuvre speed of a setting, kt. */

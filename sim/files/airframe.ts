@@ -12,7 +12,8 @@ const settingSchema = z.strictObject({
   deg: quantity('Position of the setting on the flap scale.', 'deg', 0, 60),
   name: text('Name of the setting on lever and gauge.', 12),
   limitKt: z.nullable(quantity('Highest speed with this setting out; null where there is none.', 'kt', 60, 400)),
-  manoeuvreFactor: quantity('Manoeuvre speed as a multiple of the stall speed of the setting (speedRule factor).', '1', 1, 2.5),
+  manoeuvreFactor: z.optional(quantity('Manoeuvre speed as a multiple of the stall speed of the setting; with speedRule factor.', '1', 1, 2.5)),
+  manoeuvreIncrementKt: z.optional(quantity('Manoeuvre speed above the reference speed of the last setting; with speedRule increment.', 'kt', 0, 150)),
   clMax: quantity('Greatest lift coefficient at the setting, leading edge as it stands there.', '1', 0.5, 5),
 });
 
@@ -180,7 +181,7 @@ const keys = z.strictObject({
   title: text('Name for people.', 80),
   notes: z.optional(text('Anything else worth saying.', 4000)),
   mass, wing, engines, drag,
-  speedRule: word('How the manoeuvre speed of a setting is found.', ['factor']),
+  speedRule: word('How the manoeuvre speed of a setting is found: a factor on its stall speed, or an increment on the reference speed of the last setting.', ['factor', 'increment']),
   referenceFactor: quantity('Reference speed as a multiple of the stall speed.', '1', 1, 2),
   landingDeg: quantity('Setting for landing on the standby drive.', 'deg', 0, 60),
   settings: z.array(settingSchema).check(z.minLength(2), z.maxLength(12), z.meta({ description: 'Settings in rising order, flap 0 first.' })),

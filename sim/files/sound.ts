@@ -7,7 +7,7 @@ import { broken, disorder, type Misfit } from './misfit.js';
 
 /** Everything wrong with an airframe on its own; empty when it is sound. */
 export function unsound(airframe: Airframe): Misfit[] {
-  return [...massAndWing(airframe), ...settings(airframe), ...engines(airframe), ...drive(airframe), ...roll(airframe), ...panel(airframe)];
+  return [...massAndWing(airframe), ...settings(airframe), ...engines(airframe), ...drive(airframe), ...roll(airframe), ...panel(airframe), ...speedRule(airframe)];
 }
 
 const massAndWing = ({ mass, wing }: Airframe): Misfit[] => broken([
@@ -38,6 +38,11 @@ function settings({ settings: list, landingDeg, drive: { stopDeg }, wing }: Airf
       list.findIndex((other) => other.name === name) === index ? [] : [{ path: ['settings', index, 'name'], allowed: 'a name used once' }]),
   ];
 }
+
+const speedRule = ({ speedRule: rule, settings: list }: Airframe): Misfit[] => broken(list.flatMap((setting, index) => [
+  [(setting.manoeuvreFactor !== undefined) === (rule === 'factor'), `settings.${index}.manoeuvreFactor`, 'with speedRule factor, and only there'],
+  [(setting.manoeuvreIncrementKt !== undefined) === (rule === 'increment'), `settings.${index}.manoeuvreIncrementKt`, 'with speedRule increment, and only there'],
+] as [boolean, string, string][]));
 
 function engines({ engines: { leverMap, machLoss, machGain } }: Airframe): Misfit[] {
   // Least of 1 - loss M + gain M^2 up to the speed of sound: at the bottom of the parabola, or at its end.

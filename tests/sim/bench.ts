@@ -11,17 +11,21 @@ const read = (path: string): unknown => {
 };
 
 export const AIRFRAME: Airframe = airframeSchema.parse(read('airframes/airframe-a.json'));
+export const AIRFRAME_B: Airframe = airframeSchema.parse(read('airframes/airframe-b.json'));
 
-/** A scenario from the keys given, on Airframe A, without noise unless asked. */
-export function scenario(keys: Record<string, unknown> = {}): ReadyScenario {
+/** A scenario from the keys given, without noise unless asked; the rest is neutral. */
+export function scenarioOn(airframe: Airframe, keys: Record<string, unknown>): ReadyScenario {
   const { start, task, ...rest } = keys as { start?: object; task?: object };
   return ready(scenarioSchema.parse({
-    format: 1, title: 't', brief: 'b', airframe: 'airframe-a', pointerNoise: false,
+    format: 1, title: 't', brief: 'b', airframe: airframe.name, pointerNoise: false,
     start: { massT: 48, altitudeFt: 5600, speedKt: 167, flapDeg: 4, guard: 'open', ...start },
     task: { settings: [16], limitS: 300, ...task },
     ...rest,
-  }), AIRFRAME);
+  }), airframe);
 }
+
+/** The same on Airframe A. */
+export const scenario = (keys: Record<string, unknown> = {}): ReadyScenario => scenarioOn(AIRFRAME, keys);
 
 /** A shipped drill, ready to fly. */
 export const drill = (name: string): ReadyScenario => ready(scenarioSchema.parse(read(`drills/${name}.json`)), AIRFRAME);

@@ -51,7 +51,7 @@ function times(fault: string, kt: number, deg: number): Record<'seen' | 'u25' | 
 
 describe('never released', () => {
   /** Fault, CAS, from, s to 1 deg, 25 %, 45 %, 50 %, s to 17 deg on the driven side, split there, authority there. */
-  const rows: [string, number, number, number, number, number | null, number | null, number, number, number][] = [
+  const rows: [string, number, number, number, number | null, number | null, number | null, number, number, number][] = [
     ['disconnect', 194, 0.9, 6.2, 19.3, 35.3, 39.3, 105, 16.1, 123],
     ['disconnect', 154, 6.4, 6.2, 22.0, 40.3, 45.1, 67, 10.6, 72],
     ['disconnect', 154, 11.4, 6.4, 23.8, null, null, 36, 5.6, 37],
