@@ -1,4 +1,96 @@
-// Placeholder: holds the place of the app until its pages are here.
+/** Composes the house: pages in front; engine, canvas, hands and files behind, each fetched when it is first needed. */
 import { render } from 'preact';
+import type { RunRecord } from '../sim/files/index.js';
+import type { Shelved } from './records/shelf.js';
+import { KEY_CARD } from './input/keys.js';
+import { App } from './pages/app.js';
+import { cardOf } from './pages/card.js';
+import type { Cabin, Flying, House } from './pages/house.js';
+import './pages/look/index.css';
+import { pxPerDeg } from './view/dial.js';
 
-render(<h1>Evenhand</h1>, document.getElementById('app')!);
+const APP = 'evenhand 0.1.0';
+
+let shelved: Promise<Shelved[]> | null = null;
+const shelf = (): Promise<Shelved[]> => (shelved ??= import('./records/shelf.js').then((module) => module.shelf()));
+
+/** What a run needs beside its scenario: fetched while the brief is read. */
+let kit: ReturnType<typeof fetchKit> | null = null;
+const fetchKit = () => Promise.all([import('./run/start.js'), import('./view/stage.js'), import('./input/hands.js')]);
+
+async function fly(cabin: Cabin): Promise<Flying> {
+  const [all, [{ startDrill }, { openStage, RENDERER }, { bindHands }]] = await Promise.all([shelf(), (kit ??= fetchKit())]);
+  const drill = all[cabin.number - 1];
+  if (drill === undefined) throw new RangeError(`there is no drill ${cabin.number}`);
+  const stage = await openStage(cabin.host);
+  const running = startDrill({
+    ...drill, app: APP,
+    seed: cabin.seed ?? (crypto.getRandomValues(new Uint32Array(1))[0] as number),
+    device: { isolated: crossOriginIsolated, clockGrainMs: grainMs(), renderer: RENDERER, input: '' },
+    gauge: { pxPerDeg: pxPerDeg(drill.airframe.gauge.dial, cabin.at.gauge.radius), pixelRatio: devicePixelRatio, mmPerPx: null },
+  });
+  const { panel } = running;
+  stage.set(cabin.at, panel);
+  let now: Parameters<typeof stage.draw>[0] | null = null;
+  const undo = [
+    running.onPicture((picture) => {
+      now = picture;
+      stage.draw(picture);
+    }),
+    bindHands(cabin.host, {
+      panel, now: () => now, letters: cabin.letters, act: running.act,
+      lose(stampMs, loss) {
+        running.lose(stampMs, loss);
+        cabin.onPause(loss);
+      },
+      pause(stampMs) {
+        running.pause(stampMs);
+        cabin.onPause('pause');
+      },
+    }),
+  ];
+  running.onEnd(cabin.onEnd);
+  return {
+    panel, onPicture: running.onPicture, pause: running.pause, resume: running.resume, stop: running.stop,
+    place: (at) => stage.set(at, panel),
+    close() {
+      for (const one of undo) one();
+      stage.close();
+    },
+  };
+}
+
+/** The smallest step that the page's clock shows, ms. */
+function grainMs(): number {
+  let grain = 1000;
+  for (let round = 0, before = performance.now(); round < 2000; round += 1) {
+    const now = performance.now();
+    if (now > before) grain = Math.min(grain, now - before);
+    before = now;
+  }
+  return grain;
+}
+
+/** The digest covers what the trainee said, so it is made anew. */
+async function assess(record: RunRecord, said: RunRecord['assessment']): Promise<RunRecord> {
+  const { digestOf } = await import('../sim/files/index.js');
+  const whole = { ...record, assessment: said };
+  return { ...whole, digest: digestOf(whole) };
+}
+
+const house: House = {
+  keyCard: KEY_CARD,
+  isolated: crossOriginIsolated,
+  drills: async () => (await shelf()).map((one, index) => cardOf(one, index + 1)),
+  warm: () => void (kit ??= fetchKit()),
+  fly,
+  assess,
+  async debrief(record) {
+    const { debriefOf, MODEL_VERSION } = await import('../sim/index.js');
+    return record.model === MODEL_VERSION ? debriefOf(record) : null;
+  },
+  save: async (record) => (await import('./records/file.js')).saveRecord(record),
+  open: async (file) => (await import('./records/file.js')).openRecord(file),
+};
+
+render(<App house={house} />, document.getElementById('app') as HTMLElement);

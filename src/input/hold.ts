@@ -1,0 +1,48 @@
+/**
+ * The hold as a machine: which events take the switch, which let it go. One hand at a time has it, and only that hand
+ * can let it go; a second finger, a second key or a repeat changes nothing. Pure: events in, deeds out.
+ */
+export type Way = 'extend' | 'retract';
+
+/** Who has the switch: a pointer by its number, or a key by its code. */
+export type Grip = `pointer ${number}` | `key ${string}`;
+
+/** Who holds which way; null while nobody does. */
+export type Held = { readonly grip: Grip; readonly way: Way } | null;
+
+export type HoldEvent =
+  | { readonly what: 'press'; readonly grip: Grip; readonly way: Way }
+  /** The hand let go: pointer or key up. */
+  | { readonly what: 'lift'; readonly grip: Grip }
+  /** The device took the pointer away: cancelled, or its capture lost. */
+  | { readonly what: 'gone'; readonly grip: Grip }
+  /** Focus went to another part of the page; a key that holds is no longer felt to belong to the switch. */
+  | { readonly what: 'moved' }
+  /** The window lost its focus, or the page is hidden or left. */
+  | { readonly what: 'lost'; readonly loss: 'focusLost' | 'hidden' };
+
+export type Deed =
+  | { readonly deed: 'hold'; readonly way: Way }
+  | { readonly deed: 'release' }
+  /** Let go, but not by the hand. */
+  | { readonly deed: 'lose'; readonly loss: 'focusLost' | 'hidden' };
+
+export function holdStep(held: Held, event: HoldEvent): { held: Held; deed: Deed | null } {
+  switch (event.what) {
+    case 'press':
+      if (held !== null) return { held, deed: null };
+      return { held: { grip: event.grip, way: event.way }, deed: { deed: 'hold', way: event.way } };
+    case 'lift':
+      if (held?.grip !== event.grip) return { held, deed: null };
+      return { held: null, deed: { deed: 'release' } };
+    case 'gone':
+      if (held?.grip !== event.grip) return { held, deed: null };
+      return { held: null, deed: { deed: 'lose', loss: 'focusLost' } };
+    case 'moved':
+      if (held === null || !held.grip.startsWith('key ')) return { held, deed: null };
+      return { held: null, deed: { deed: 'release' } };
+    case 'lost':
+      // Told even when nothing is held: the instruments cannot be watched, so the clock stops.
+      return { held: null, deed: { deed: 'lose', loss: event.loss } };
+  }
+}

@@ -1,0 +1,35 @@
+/** Which page stands for which address. */
+import { useEffect } from 'preact/hooks';
+import { Brief } from './brief.js';
+import { Choose } from './choose.js';
+import { Debrief } from './debrief.js';
+import { Drill } from './drill.js';
+import { Page } from './frame.js';
+import type { House } from './house.js';
+import { Say } from './say.js';
+import { goInstead, route, started } from './session.js';
+
+export function App({ house }: { house: House }) {
+  const now = route.value;
+  switch (now.page) {
+    case 'choose': return <Choose house={house} />;
+    case 'brief': return <Brief key={now.number} house={house} number={now.number} seed={now.seed} />;
+    case 'run': return started.value ? <Drill key={now.number} house={house} number={now.number} seed={now.seed} /> : <NotStarted number={now.number} seed={now.seed} />;
+    case 'say': return <Say house={house} number={now.number} seed={now.seed} />;
+    case 'debrief': return <Debrief house={house} />;
+    case 'nowhere': return <Nowhere />;
+  }
+}
+
+/** A run begins by Start and by nothing else: an address, a reload or Forward leads to the brief. */
+function NotStarted({ number, seed }: { number: number; seed: number | null }) {
+  useEffect(() => goInstead({ page: 'brief', number, seed }), []);
+  return null;
+}
+
+const Nowhere = () => (
+  <Page title="No such page" kind="nowhere">
+    <h1>There is no such page</h1>
+    <p class="large"><a href="#/">All drills</a></p>
+  </Page>
+);

@@ -1,0 +1,67 @@
+/** What the pages need of the rest of the house. main.tsx hands it over: pages know no input and start no engine. */
+import type { Airframe, RunRecord } from '../../sim/files/index.js';
+import type { Debrief } from '../../sim/index.js';
+import type { Opened } from '../records/file.js';
+import type { Layout } from '../view/place.js';
+import type { Panel, Picture } from '../view/picture.js';
+
+/** A drill as its brief may tell of it. */
+export interface DrillCard {
+  readonly number: number;
+  readonly brief: string;
+  /** Names of the settings: where the flaps stand, and what is to be reached, in order. */
+  readonly from: string;
+  readonly to: readonly string[];
+  readonly facts: readonly (readonly [what: string, value: string])[];
+  /** Growth at which a release is late, deg; null where the release is not scored. */
+  readonly limitDeg: number | null;
+  readonly measuring: boolean;
+  readonly airframe: Airframe;
+}
+
+/** A run with its canvas and its hands in place. */
+export interface Flying {
+  readonly panel: Panel;
+  onPicture(see: (now: Picture) => void): () => void;
+  /** The window or the colours have changed. */
+  place(at: Layout): void;
+  pause(stampMs: number): void;
+  resume(stampMs: number): void;
+  stop(stampMs: number): void;
+  /** Lets everything go: canvas, hands, streams. */
+  close(): void;
+}
+
+export interface Cabin {
+  /** Where the canvas goes, and what the hands touch. */
+  readonly host: HTMLElement;
+  readonly at: Layout;
+  readonly number: number;
+  readonly seed: number | null;
+  readonly letters: () => boolean;
+  /** The hand was lost, or asked for a pause. */
+  readonly onPause: (why: 'pause' | 'focusLost' | 'hidden') => void;
+  readonly onEnd: (record: RunRecord) => void;
+}
+
+export interface KeyLine {
+  readonly keys: readonly string[];
+  readonly does: string;
+  readonly held: boolean;
+}
+
+export interface House {
+  readonly keyCard: readonly KeyLine[];
+  /** Whether the page is isolated, so that its clock is fine-grained. */
+  readonly isolated: boolean;
+  drills(): Promise<DrillCard[]>;
+  /** Fetches what the drill needs, so that Start need not wait. */
+  warm(): void;
+  fly(cabin: Cabin): Promise<Flying>;
+  /** The record with what the trainee said before any feedback. */
+  assess(record: RunRecord, said: RunRecord['assessment']): Promise<RunRecord>;
+  /** null: of another model version, and not replayable here. */
+  debrief(record: RunRecord): Promise<Debrief | null>;
+  save(record: RunRecord): Promise<void>;
+  open(file: File): Promise<Opened>;
+}

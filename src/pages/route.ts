@@ -1,0 +1,32 @@
+/** Addresses of the pages, in the fragment and opaque: a drill is a number, and nothing in the address tells what it holds. */
+
+export type Route =
+  | { readonly page: 'choose' }
+  | { readonly page: 'brief' | 'run' | 'say'; readonly number: number; readonly seed: number | null }
+  | { readonly page: 'debrief' }
+  | { readonly page: 'nowhere' };
+
+const STEPS: Readonly<Record<string, 'brief' | 'run' | 'say'>> = { '': 'brief', run: 'run', say: 'say' };
+
+export function routeOf(fragment: string): Route {
+  const [path = '', query = ''] = fragment.replace(/^#\/?/, '').split('?', 2);
+  if (path === '') return { page: 'choose' };
+  if (path === 'debrief') return { page: 'debrief' };
+  const drill = /^drill\/([1-9]\d{0,3})(?:\/(\w+))?$/.exec(path);
+  const page = drill === null ? undefined : STEPS[drill[2] ?? ''];
+  if (drill === null || page === undefined) return { page: 'nowhere' };
+  return { page, number: Number(drill[1]), seed: seedOf(query) };
+}
+
+/** `?seed=7` makes the dice of a run known beforehand; for a second flight of the same run. */
+function seedOf(query: string): number | null {
+  const text = new URLSearchParams(query).get('seed');
+  return text !== null && /^\d{1,10}$/.test(text) && Number(text) <= 0xffffffff ? Number(text) : null;
+}
+
+export function fragmentOf(route: Exclude<Route, { page: 'nowhere' }>): string {
+  if (route.page === 'choose') return '#/';
+  if (route.page === 'debrief') return '#/debrief';
+  const step = route.page === 'brief' ? '' : `/${route.page}`;
+  return `#/drill/${route.number}${step}${route.seed === null ? '' : `?seed=${route.seed}`}`;
+}

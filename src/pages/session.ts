@@ -1,0 +1,34 @@
+/** What the pages remember while the app is open. Nothing here outlives the tab but the two choices in settings.ts. */
+import { signal } from '@preact/signals';
+import type { RunRecord } from '../../sim/files/index.js';
+import type { Opened } from '../records/file.js';
+import { fragmentOf, routeOf, type Route } from './route.js';
+
+export const route = signal<Route>(routeOf(location.hash));
+/** The run that is asked about or debriefed. */
+export const record = signal<RunRecord | null>(null);
+/** Whether it came out of a file. */
+export const fromFile = signal(false);
+/** A file that was refused. */
+export const refused = signal<Extract<Opened, { ok: false }> | null>(null);
+/** A run that was left by going back, told on the page where that leads. */
+export const left = signal<RunRecord | null>(null);
+/** Start was pressed, and the run it began is not over. */
+export const started = signal(false);
+/** The drill flown last, for flying it again. */
+export const lastDrill = signal<number | null>(null);
+
+addEventListener('hashchange', () => {
+  route.value = routeOf(location.hash);
+});
+
+/** A new page, which Back leaves again. */
+export function go(to: Exclude<Route, { page: 'nowhere' }>): void {
+  location.hash = fragmentOf(to);
+}
+
+/** A page in place of this one: Back does not lead into the middle of a run. */
+export function goInstead(to: Exclude<Route, { page: 'nowhere' }>): void {
+  history.replaceState(null, '', fragmentOf(to));
+  route.value = to;
+}
