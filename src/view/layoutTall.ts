@@ -38,8 +38,8 @@ export function tall(width: number, height: number): Layout {
     guard: { x: driveX, y: rowY + 22, w: third, h: 44 },
     arm: { x: driveX, y: rowY + 22 + 52, w: third, h: 44 },
     retract: { x: driveX, y: slotTop, w: third, h: slot * 0.32 },
-    off: { x: driveX, y: slotTop + slot * 0.32, w: third, h: slot * 0.24 },
-    extend: { x: driveX, y: slotTop + slot * 0.56, w: third, h: slot * 0.44 },
+    off: { x: driveX, y: slotTop + slot * 0.32, w: third, h: slot * 0.26 },
+    extend: { x: driveX, y: slotTop + slot * 0.58, w: third, h: slot * 0.42 },
     call: { x: side, y: callY, w: across, h: callH },
   };
 }

@@ -32,7 +32,8 @@ export function wide(width: number, height: number): Layout {
   const fanX = hingeX - 14;
 
   const altitudeH = 64 * scale;
-  const thrustH = (bottom - top) * 0.36;
+  // The lever comes first: six settings of a finger's height each, and its caption.
+  const thrustH = Math.min((bottom - top) * 0.36, bottom - top - 18 * scale - 292);
   const leverY = top + thrustH + 18 * scale;
   const knobH = 56 * scale;
   const slotTop = top + caption + 2 * (knobH + 8);

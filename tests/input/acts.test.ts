@@ -1,0 +1,55 @@
+// What keys mean, and what an intent does where the controls stand.
+import { expect, test } from 'vitest';
+import { actOf, leverTo, putAct, stays } from '../../src/input/acts.js';
+import { intentOf, KEY_CARD } from '../../src/input/keys.js';
+import type { Panel } from '../../src/view/picture.js';
+
+const panel: Panel = {
+  settings: [0, 4, 9, 16].map((deg) => ({ deg, name: `${deg}` })), stopDeg: 38, dial: [{ flapDeg: 0, dialDeg: 0 }, { flapDeg: 38, dialDeg: 86 }],
+  extendSwitch: 'sprung', retractSwitch: 'latched', stripKt: [100, 250], tlaMaxDeg: 55,
+};
+const now = { guardOpen: false, armed: false, drive: 'off', flapLeverDeg: 9 } as const;
+const key = (code: string, shiftKey = false) => ({ code, shiftKey });
+
+test('keys by their place on the board', () => {
+  const map = ['KeyG', 'KeyA', 'KeyE', 'KeyR', 'KeyO', 'KeyF', 'KeyS', 'ArrowDown', 'ArrowUp', 'Escape', 'KeyQ', 'Space', 'Enter'].map((code) => intentOf(key(code), true));
+  expect(map).toEqual(['guard', 'arm', 'extend', 'retract', 'off', 'leverAft', 'call', 'leverAft', 'leverForward', 'pause', null, null, null]);
+  expect(intentOf(key('KeyF', true), true)).toBe('leverForward');
+});
+
+test('letters can be switched off; arrows and Esc stay (WCAG 2.2, 2.1.4)', () => {
+  for (const code of ['KeyG', 'KeyA', 'KeyE', 'KeyR', 'KeyO', 'KeyF', 'KeyS']) expect(intentOf(key(code), false)).toBeNull();
+  expect(intentOf(key('ArrowDown'), false)).toBe('leverAft');
+  expect(intentOf(key('Escape'), false)).toBe('pause');
+});
+
+test('the card shows every letter that acts, and no other', () => {
+  const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ'.split('').filter((letter) => intentOf(key(`Key${letter}`), true) !== null);
+  const shown = new Set(KEY_CARD.flatMap(({ keys }) => keys).filter((one) => one.length === 1));
+  expect([...shown].sort()).toEqual(letters);
+});
+
+test('guard and arm go to the other place', () => {
+  expect(actOf('guard', now, panel)).toEqual({ do: 'openGuard' });
+  expect(actOf('guard', { ...now, guardOpen: true }, panel)).toEqual({ do: 'closeGuard' });
+  expect(actOf('arm', now, panel)).toEqual({ do: 'arm' });
+  expect(actOf('arm', { ...now, armed: true }, panel)).toEqual({ do: 'disarm' });
+  expect(actOf('call', now, panel)).toEqual({ do: 'callSplit' });
+});
+
+test('the lever steps between settings and stops at the ends', () => {
+  expect(actOf('leverAft', now, panel)).toEqual({ do: 'setFlapLever', settingDeg: 16 });
+  expect(actOf('leverForward', now, panel)).toEqual({ do: 'setFlapLever', settingDeg: 4 });
+  expect(actOf('leverAft', { ...now, flapLeverDeg: 16 }, panel)).toBeNull();
+  expect(actOf('leverForward', { ...now, flapLeverDeg: 0 }, panel)).toBeNull();
+  expect(leverTo(2, now, panel)).toBeNull();
+  expect(leverTo(0, now, panel)).toEqual({ do: 'setFlapLever', settingDeg: 0 });
+});
+
+test('a place that stays is put, and put again goes to off', () => {
+  expect(stays('retract', panel)).toBe(true);
+  expect(stays('extend', panel)).toBe(false);
+  expect(putAct('retract', now)).toEqual({ do: 'setDrive', to: 'retract' });
+  expect(putAct('retract', { ...now, drive: 'retract' })).toEqual({ do: 'setDrive', to: 'off' });
+  expect(actOf('off', now, panel)).toEqual({ do: 'setDrive', to: 'off' });
+});

@@ -1,0 +1,70 @@
+// What the drill says: nothing finer than the eye reads, nothing while it is blanked, nothing of what is hidden.
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { CONTROLS, READINGS } from '../../src/view/instruments.js';
+import type { Panel, Picture } from '../../src/view/picture.js';
+import { knobSpring } from '../../src/view/spring.js';
+import { grouped, spokenDeg } from '../../src/view/words.js';
+
+const panel: Panel = {
+  settings: [{ deg: 0, name: 'up' }, { deg: 4, name: '4' }, { deg: 16, name: '16' }], stopDeg: 38,
+  dial: [{ flapDeg: 0, dialDeg: 0 }, { flapDeg: 38, dialDeg: 86 }],
+  extendSwitch: 'sprung', retractSwitch: 'latched', stripKt: [100, 250], tlaMaxDeg: 55,
+};
+const picture: Picture = {
+  timeS: 10, blank: false, leftPointerDeg: 8.31, rightPointerDeg: 7.2, speedKt: 167.4, selectedKt: 167, speedHold: true,
+  limitKt: 210, limitOf: 'limit for 16', lowestKt: 118.2, manoeuvreKt: 151.6, manoeuvreHollow: true, altitudeFt: 5596,
+  leadingEdge: 'out', guardOpen: true, armed: false, drive: 'extend', flapLeverDeg: 16, leftTlaDeg: 25.2, rightTlaDeg: 24.6,
+};
+
+test('readings in words', () => {
+  expect(Object.fromEntries(READINGS.map(({ id, say }) => [id, say(picture, panel)]))).toEqual({
+    speed: '167 knots', selected: '167 knots, speed hold on', limit: '210 knots, limit for 16',
+    manoeuvre: '152 knots, once both sides are there', lowest: '118 knots', altitude: '5,600 feet',
+    thrust: 'left 25, right 25 degrees', leftPointer: '8.5 degrees', rightPointer: '7.0 degrees', leadingEdge: 'out',
+  });
+});
+
+test('a blanked instrument says so and nothing else', () => {
+  for (const { say } of READINGS) expect(say({ ...picture, blank: true }, panel)).toBe('blank');
+});
+
+test('states of the controls in words', () => {
+  const said = Object.fromEntries(CONTROLS.map(({ id, say, on }) => [id, [say(picture, panel), on(picture)]]));
+  expect(said).toEqual({
+    lever: ['16', null], guard: ['open', true], arm: ['not armed', false], retract: ['stays where it is put', false],
+    off: ['', false], extend: ['springs back when let go', true], call: ['', null],
+  });
+});
+
+test('pointers are spoken to half a degree, half of the finest division drawn, and never as minus zero', () => {
+  expect(spokenDeg(-0.1)).toBe('0.0 degrees');
+  fc.assert(fc.property(fc.double({ min: -5, max: 45, noNaN: true }), (deg) => {
+    const said = Number(spokenDeg(deg).split(' ')[0]);
+    expect(Math.abs(said - deg)).toBeLessThanOrEqual(0.25 + 1e-9);
+    expect(said * 2).toBe(Math.round(said * 2));
+  }));
+});
+
+test('thousands stand apart', () => {
+  expect([0, 999, 1000, 25640, 1234567].map(grouped)).toEqual(['0', '999', '1,000', '25,640', '1,234,567']);
+});
+
+test('the drawn knob follows the hand at once, and springs back within half a second with one small overshoot', () => {
+  const places = { retract: 0, off: 100, extend: 200 };
+  const knob = knobSpring(places);
+  const at = (timeS: number, drive: Picture['drive']): number => knob({ ...picture, timeS, drive });
+  expect(at(0, 'off')).toBe(100);
+  expect(at(0.01, 'extend')).toBe(200);
+  const way = Array.from({ length: 50 }, (_, tick) => at(0.02 + tick / 100, 'off'));
+  expect(way[0]).toBeLessThan(200);
+  expect(Math.min(...way)).toBeLessThan(100);
+  expect(Math.min(...way)).toBeGreaterThan(85);
+  expect(way[49]).toBe(100);
+});
+
+test('less movement: the knob is simply where it belongs', () => {
+  const knob = knobSpring({ retract: 0, off: 100, extend: 200 }, true);
+  expect(knob({ ...picture, timeS: 0, drive: 'extend' })).toBe(200);
+  expect(knob({ ...picture, timeS: 0.01, drive: 'off' })).toBe(100);
+});
