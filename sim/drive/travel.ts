@@ -69,7 +69,7 @@ export function stepTravel(s: State, n: DriveNumbers, qPa: number, leftFollow: n
 /** Carries the movement of the drive to both sides, up to the stops. */
 function move(s: State, n: DriveNumbers, way: number, rate: number, moved: number, leftFollow: number, rightFollow: number): void {
   let by = way * moved;
-  s.rateDegPerS = s.limiterTripped === 1 ? 0 : way * rate;
+  s.rateDegPerS = s.limiterTripped === 1 || rate === 0 ? 0 : way * rate;
   const to = s.driveDeg + by;
   if (to >= n.stopDeg || to <= 0) {
     const stopped = clamp(to, 0, n.stopDeg);
