@@ -87,7 +87,7 @@ export function witness(fixed: Fixed, start: State): Witness {
     if (before.gear < 1 && s.gear >= 1) say('gearDown');
     if (before.gear > 0 && s.gear <= 0) say('gearUp');
     if (fell('autopilot')) say('autopilotOff');
-    if (came('endTick')) say('end');
+    if (came('endTick')) events.push({ atS: s.tick / 100, what: 'end' }); // the count of ticks, not the last tick
     for (const key of KEYS) before[key] = s[key];
   };
   return { see, events };
