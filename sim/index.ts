@@ -22,3 +22,6 @@ export { debriefOf, type Debrief } from './score/debrief.js';
 export { commandsOf, flyInputs, flyTrainee, type Flown } from './trainee/fly.js';
 export { scriptedTrainee, TRAINEES, type TraineeName } from './trainee/scripted.js';
 export { dice, diceOf, type Dice } from './dice.js';
+export { bankOfLoad, speedsOf, type SettingSpeeds, type Speeds } from './advise/speeds.js';
+export { BUDGET_FAULTS, budgetOf, type Budget, type BudgetFault, type BudgetRequest } from './advise/budget.js';
+export { hornRule, type HornThresholds } from './warning/horn.js';

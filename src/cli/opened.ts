@@ -1,9 +1,9 @@
 /** From what was typed on the command line to a scenario, an inputs file or a record that is right. */
 import { airframeOf, type Airframe, type Inputs, ready, type ReadyScenario, type RunRecord } from '../../sim/files/index.js';
-import { nearest, readInputs, readRecord, readScenario, type Read } from '../text/index.js';
+import { nearest, readAirframe, readInputs, readRecord, readScenario, type Read } from '../text/index.js';
 import { readText } from './paper.js';
 import { counted } from './problems.js';
-import { airframes, drillNames, drillPath } from './shipped.js';
+import { airframeNames, airframes, drillNames, drillPath } from './shipped.js';
 import { Trouble } from './trouble.js';
 
 /** A scenario by path, or a shipped drill by name, ready to be flown. @throws Trouble with every problem of the file. */
@@ -24,6 +24,16 @@ function fileOf(typed: string): string {
   const near = nearest(typed, drillNames());
   const hint = near === null ? `Shipped: ${drillNames().join(', ')}.` : `Did you mean ${near}?`;
   throw new Trouble(`There is no shipped drill "${typed}". ${hint} A file is named by its path: ./${typed}`);
+}
+
+/** A shipped airframe by name, or an airframe file by path. @throws Trouble with every problem of the file. */
+export function openAirframe(typed: string): Airframe {
+  if (/^[a-z0-9-]{1,64}$/.test(typed)) {
+    const shipped = airframes()(typed);
+    if (shipped === undefined) throw new Trouble(`There is no shipped airframe "${typed}". Shipped: ${airframeNames().join(', ')}. A file is named by its path: ./${typed}`);
+    return shipped;
+  }
+  return used(readAirframe(readText(typed), typed), typed);
 }
 
 export const openInputs = (file: string): Inputs => used(readInputs(readText(file), file), file);

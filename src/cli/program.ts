@@ -9,6 +9,7 @@ import { replay, verify } from './replayed.js';
 import { run, type RunOptions } from './run.js';
 import { serve } from './serving.js';
 import { drillNames, version } from './shipped.js';
+import { addTables } from './tables.js';
 import { DONE, Trouble, WRONG } from './trouble.js';
 import { DEFAULT_SEED, port, seed, stepTicks, trainee } from './values.js';
 
@@ -69,6 +70,8 @@ function commands(io: Io, ended: (code: number) => void): Command {
     .description('Prove that hash, outcome and score of a record follow from its inputs. No signature: a forger who digests anew is not caught.').option(...json)
     .addHelpText('after', helpEnd(['evenhand verify flown.json', 'evenhand verify --json flown.json'], verifyOutput))
     .action((files: string[], options: Json) => ended(verify(io, files, options.json ?? false)));
+
+  addTables(program, io, json, ended);
 
   program.command('serve').description('Serve the built app.')
     .option('--port <n>', 'this port; without it the first free one from 4173', port).option('--lan', 'also for other machines of the local network')

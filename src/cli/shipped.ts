@@ -18,6 +18,9 @@ export function shippedPath(...parts: string[]): string {
 /** Names of the shipped drills, sorted. */
 export const drillNames = (): string[] => namesIn('drills');
 
+/** Names of the shipped airframes, sorted. */
+export const airframeNames = (): string[] => namesIn('airframes');
+
 /** Path of a shipped drill, or null if there is none of that name. */
 export function drillPath(name: string): string | null {
   return drillNames().includes(name) ? shippedPath('scenarios', 'drills', `${name}.json`) : null;

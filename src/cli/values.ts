@@ -33,3 +33,24 @@ export function trainee(typed: string): TraineeName {
   const near = nearest(typed, TRAINEES);
   throw new InvalidArgumentError(`Allowed: ${TRAINEES.join(', ')}.${near === null ? '' : ` Did you mean ${near}?`}`);
 }
+
+/** A plain decimal number. */
+export function figure(typed: string): number {
+  if (!/^-?\d+(\.\d+)?$/.test(typed)) throw new InvalidArgumentError('Allowed: a number.');
+  return Number(typed);
+}
+
+/** One number, or two with a comma between. */
+export function figures(typed: string): number[] {
+  const parts = typed.split(',').map(figure);
+  if (parts.length > 2) throw new InvalidArgumentError('Allowed: one number, or left and right with a comma between.');
+  return parts;
+}
+
+/** An option that may stand more than once. */
+export const gathered = (typed: string, before: number[] | undefined): number[] => [...(before ?? []), figure(typed)];
+
+export function liveEngines(typed: string): number {
+  if (typed !== '1' && typed !== '2') throw new InvalidArgumentError('Allowed: 1 or 2.');
+  return Number(typed);
+}

@@ -1,0 +1,53 @@
+/** What `speeds`, `horn` and `budget` print with --json; see output.ts for the other commands. */
+import * as z from 'zod/mini';
+import { word } from './quantity.js';
+
+const said = (description: string) => z.string().check(z.meta({ description }));
+const flag = (description: string) => z.boolean().check(z.meta({ description }));
+const number = (description: string, unit: string) => z.number().check(z.meta({ description, unit }));
+const none = <T extends z.ZodMiniType>(schema: T) => z.nullable(schema);
+
+export const speedsOutput = z.strictObject({
+  airframe: said('Its name.'),
+  massT: number('Mass.', 't'),
+  ice: flag('The ice additive is in the speeds.'),
+  iceKt: number('That additive; 0 without ice.', 'kt'),
+  referenceFactor: number('Reference speed over stall speed.', '1'),
+  settings: z.array(z.strictObject({
+    settingDeg: number('Setting.', 'deg'),
+    stallKt: number('Reference stall speed.', 'kt'),
+    warningKt: number('Stall warning: 3 kt or 3 % above it.', 'kt'),
+    manoeuvreKt: number('Manoeuvre speed.', 'kt'),
+    referenceKt: number('Reference speed.', 'kt'),
+    limitKt: none(number('Limit speed.', 'kt')),
+    bankToWarningDeg: number('Bank to the stall warning at the manoeuvre speed.', 'deg'),
+  })),
+});
+
+export const hornOutput = z.strictObject({
+  sounds: flag('The horn sounds.'),
+  silenceable: flag('It may be silenced, or has been.'),
+  why: said('The rule that decides, with its figures.'),
+});
+
+export const budgetOutput = z.strictObject({
+  airframe: said('Its name.'),
+  fault: word('The fault, on the right side.', ['disconnect', 'lag', 'jam', 'slip', 'blowback']),
+  splitRateDegPerS: none(number('Mean over the first degree.', 'deg/s')),
+  oneDegreeS: none(number('From the fault to one degree.', 's')),
+  levels: z.array(z.strictObject({
+    rollAuthorityPct: number('Part of the roll authority.', '%'),
+    afterS: none(number('Held on: time from the fault.', 's')),
+    splitDeg: none(number('True split then.', 'deg')),
+  })),
+  releases: z.array(z.strictObject({
+    latencyS: number('Let go so long behind one degree.', 's'),
+    splitDeg: number('Final true split.', 'deg'),
+    rollAuthorityPct: number('Roll authority used by it.', '%'),
+  })),
+  settleS: number('Final is read so long behind the release.', 's'),
+});
+
+export type SpeedsOutput = z.infer<typeof speedsOutput>;
+export type HornOutput = z.infer<typeof hornOutput>;
+export type BudgetOutput = z.infer<typeof budgetOutput>;

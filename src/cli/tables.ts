@@ -1,0 +1,38 @@
+/** The commands for the trade's tables. */
+import { type Command, Option } from 'commander';
+import { budgetOutput, hornOutput, speedsOutput } from '../../sim/files/index.js';
+import { BUDGET_FAULTS } from '../../sim/index.js';
+import { budget, horn, speeds, type BudgetOptions, type HornOptions, type SpeedsOptions } from './advice.js';
+import { helpEnd } from './help.js';
+import type { Io } from './io.js';
+import { figure, figures, gathered, liveEngines } from './values.js';
+
+/** Adds `speeds`, `horn` and `budget` to the program. */
+export function addTables(program: Command, io: Io, json: readonly [string, string], ended: (code: number) => void): void {
+  const airframe = ['--airframe <name>', 'a shipped airframe by name, or a file'] as const;
+
+  program.command('speeds').description('Speeds of every setting, with the sums.')
+    .requiredOption(...airframe).requiredOption('--mass <t>', 'mass in tonnes', figure).option('--ice', 'with the ice additive').option(...json)
+    .addHelpText('after', helpEnd(['evenhand speeds --airframe airframe-a --mass 48 --ice'], speedsOutput))
+    .action((options: SpeedsOptions) => ended(speeds(io, options)));
+
+  program.command('horn').description('Does the gear horn sound, may it be silenced, and why?')
+    .requiredOption(...airframe)
+    .requiredOption('--tla <deg>', 'lever angle, once for each live engine', gathered)
+    .requiredOption('--live-engines <n>', 'engines that run, 1 or 2', liveEngines)
+    .requiredOption('--flap <deg>', 'flap position, or left and right: 9,16', figures)
+    .addOption(new Option('--gear <place>', 'place of the gear').choices(['up', 'moving', 'down']).makeOptionMandatory())
+    .requiredOption('--height <ft>', 'height above ground', figure)
+    .option('--silenced', 'the horn has been silenced').option(...json)
+    .addHelpText('after', helpEnd(['evenhand horn --airframe airframe-a --tla 12 --live-engines 2 --flap 16 --gear up --height 2000'], hornOutput))
+    .action((options: HornOptions) => ended(horn(io, options)));
+
+  program.command('budget').description('From a fault to one degree and to parts of the roll authority, and what each second of holding on costs.')
+    .requiredOption(...airframe).requiredOption('--mass <t>', 'mass in tonnes', figure)
+    .requiredOption('--speed <kt>', 'calibrated airspeed', figure).requiredOption('--flap <deg>', 'position at the fault', figure)
+    .addOption(new Option('--fault <kind>', 'the fault, on one side').choices(BUDGET_FAULTS).makeOptionMandatory())
+    .option('--ratio <r>', 'rate of a lagging or slipping side over the rate of the drive', figure, 0.5)
+    .option('--altitude <ft>', 'height above sea level', figure, 3500).option(...json)
+    .addHelpText('after', helpEnd(['evenhand budget --airframe airframe-a --mass 48 --speed 154 --flap 6.4 --fault disconnect'], budgetOutput))
+    .action((options: BudgetOptions) => ended(budget(io, options)));
+}
