@@ -1,5 +1,5 @@
 /** Files as texts, and texts as files. */
-import { closeSync, openSync, readSync, statSync, writeFileSync } from 'node:fs';
+import { closeSync, openSync, readSync, writeFileSync } from 'node:fs';
 import { MOST_BYTES } from '../text/index.js';
 import { Trouble } from './trouble.js';
 
@@ -29,7 +29,6 @@ export function readText(file: string): string {
 /** At most one byte more than a file may have, so that a device without an end is no trap. */
 function readBytes(file: string): Uint8Array {
   try {
-    if (statSync(file).isDirectory()) throw new Trouble(`${file}: a folder, not a file`);
     const bytes = new Uint8Array(MOST_BYTES + 1);
     const handle = openSync(file, 'r');
     try {
@@ -40,7 +39,7 @@ function readBytes(file: string): Uint8Array {
       closeSync(handle);
     }
   } catch (problem) {
-    throw problem instanceof Trouble ? problem : new Trouble(`${file}: ${reason(problem)}`);
+    throw new Trouble(`${file}: ${reason(problem)}`);
   }
 }
 

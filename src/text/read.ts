@@ -54,7 +54,6 @@ export function readAs<T>({ file, text, root, value, findings }: Parsed, schema:
   const found = [...findings, ...(first.ok ? [] : findingsOf(source, first.issues))];
   const unknown = first.ok ? [] : unknownKeys(first.issues, []);
   const second = unknown.length === 0 ? first : tryAs(schema, without(value, unknown));
-  if (!first.ok && !second.ok) found.push(...findingsOf(source, second.issues.filter(({ code }) => code === 'custom')));
   if (second.ok) found.push(...beyond(second.value).map(({ path, allowed }) => misfit(source, path, allowed)));
   return found.length === 0 && first.ok ? { ok: true, value: first.value } : refuse(file, text, found);
 }

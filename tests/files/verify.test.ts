@@ -102,6 +102,23 @@ describe('altered and digested anew', () => {
     expect(verify(composeRecord({ ...marked, outcome: flight.outcome, score: flight.score }))).toMatchObject({ ok: true });
   });
 
+  test('no mark excuses an act that stands before its stamp', () => {
+    const soon = { ...base.commands[last]!, stampMs: base.commands[last]!.stampMs + 500 };
+    const parts = { ...base, commands: [...base.commands.slice(0, last), soon], marks: [{ tick: soon.tick, stampMs: soon.stampMs, what: 'late' as const }] };
+    expect(codes({ ...parts, digest: digestOf(parts) })).toContain('stamp');
+  });
+
+  test('no act is stamped before the clock starts, not even in the first tick', () => {
+    const first = { do: 'level' as const, tick: 0, rank: 2 as const, seq: 9999, stampMs: 999 };
+    const moved = { ...base, clock: [{ tick: 0, stampMs: 1000 }], commands: [first, ...base.commands.map((one) => ({ ...one, stampMs: one.stampMs + 1000 }))] };
+    expect(verify({ ...moved, digest: digestOf(moved) }).refused).toMatchObject([{ code: 'stamp', path: 'commands[0].stampMs' }]);
+  });
+
+  test('a clock whose stamps do not rise is told at the stamp', () => {
+    const { refused } = verify(altered(base, ['clock'], [{ tick: 0, stampMs: 5 }, { tick: 100, stampMs: 5 }]));
+    expect(refused.map(({ path }) => path)).toContain('clock[1].stampMs');
+  });
+
   test('what nothing can prove is listed, and taken', () => {
     for (const [path, to] of [[['assessment'], { split: 'yes', growthDeg: 1 }], [['device', 'renderer'], 'x'], [['app'], 'y'], [['scenario', 'title'], 'z']] as const) {
       expect(verify(altered(base, [...path], to)).ok).toBe(true);

@@ -70,6 +70,17 @@ test('a circle of after through many names is told at once', () => {
   expect(refused(text).problems.some(({ allowed }) => allowed.startsWith('no circle of after'))).toBe(true);
 });
 
+test('names that all refer to the eight before them are walked once each, not along every way', () => {
+  const things = Array.from({ length: 40 }, (_, at) => ({
+    name: `n${at}`, when: at === 0 ? { atS: 1 } : { any: Array.from({ length: Math.min(8, at) }, (__, back) => ({ after: `n${at - back - 1}` })) }, do: 'level',
+  })).reverse();
+  const text = drillText('set-16-from-4').replace('"faults"', `"events": ${JSON.stringify(things)}, "faults"`);
+  // Too many conditions and too many names, and no circle.
+  expect(refused(text).problems.map(({ allowed }) => allowed.replace(/,? not \d+$/, ''))).toEqual([
+    expect.stringContaining('conditions in the triggers'), expect.stringContaining('different names behind after'),
+  ]);
+});
+
 const readers = [readAny, readScenario, readAirframe, readInputs, readRecord] as ((text: string, file: string, look: typeof lookup) => Read<unknown>)[];
 const always = (text: string) => { for (const read of readers) expect(typeof read(text, 'x', lookup).ok).toBe('boolean'); };
 

@@ -76,6 +76,13 @@ test('every problem at once, in the order of the file; an unknown key does not h
   expect(scenario(crossed).map((line) => line.split(' | ')[0])).toEqual([`${placeOf(crossed, '"colour"')} start.colour`, `${placeOf(crossed, '"b" }')} faults[0].when.after`, `${placeOf(crossed, '"a", "kind": "dead", "when": { "atS"')} faults[1].name`]);
 });
 
+test('an unknown key does not hide that the file does not fit its airframe, or that its airframe is not sound', () => {
+  const unfit = file(`${START}, "colour": 1`).replace('[16]', '[17]');
+  expect(scenario(unfit).map((line) => line.split(' | ')[0])).toEqual([`${placeOf(unfit, '"colour"')} start.colour`, `${placeOf(unfit, '17')} task.settings[0]`]);
+  const unsound = file(START).replace('"airframe-a"', airframeText.replace('"takeOffT": 60.0', '"colour": 1, "takeOffT": 50'));
+  expect(scenario(unsound).map((line) => line.replace(/^\S+ /, '').split(' | ')[0])).toEqual(['airframe.mass.colour', 'airframe.mass.takeOffT']);
+});
+
 test('inside an airframe in full', () => {
   const inline = airframeText.replace('"takeOffT": 60.0', '"takeOffT": 50').replace('"taper": 0.26', '"tapper": 0.26');
   const text = file(START).replace('"airframe-a"', inline);
@@ -115,7 +122,7 @@ test('what is read is what the file says, with its defaults', () => {
   expect(airframeA.drive.stopDeg).toBe(38);
 });
 
-test.each([['speedkt', 'speedKt'], ['spedKt', 'speedKt'], ['sepedKt', 'speedKt'], ['speed', 'speedKt'], ['massKg', 'massT'], ['gaer', 'gear'], ['zzz', null], ['x'.repeat(1e6), null], ['', null]])(
+test.each([['speedkt', 'speedKt'], ['spedKt', 'speedKt'], ['sepedKt', 'speedKt'], ['speed', 'speedKt'], ['massKg', 'massT'], ['gaer', 'gear'], ['zzz', null], ['x'.repeat(1e6), null], [`speedKt${'x'.repeat(40)}`, null], ['', null]])(
   'the word nearest to %s is %s', (typed, word) => expect(nearest(typed, ['massT', 'altitudeFt', 'speedKt', 'gear'])).toBe(word));
 
 test('paths and texts stay on one line and short', () => {
