@@ -1,5 +1,6 @@
-// Writes the JSON Schemas that editors read (public/schemas) from the schemas that check the files.
-// `--check` only compares, and fails when one is stale. A folder may be named in place of public/schemas.
+// Writes the JSON Schemas that editors read (public/schemas), and the table of keys in DEVELOPERS.md, from the schemas that
+// check the files. `--check` only compares, and fails when one is stale. A folder may be named in place of public/schemas;
+// then DEVELOPERS.md is left alone.
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
@@ -10,12 +11,20 @@ const { values: options, positionals } = parseArgs({ options: { check: { type: '
 const folder = resolve(positionals[0] ?? join(top, 'public/schemas'));
 mkdirSync(folder, { recursive: true });
 
-const wanted = await wantedSchemas();
+const { module: files } = await runnerImport(join(top, 'sim/files/index.ts'), { configFile: false, logLevel: 'error', root: top });
+const wanted = wantedSchemas();
 const there = schemasThere();
 const stale = [...new Set([...Object.keys(wanted), ...Object.keys(there)])].filter((name) => wanted[name] !== there[name]).sort();
+const guide = join(top, 'DEVELOPERS.md');
+const guideStale = positionals.length === 0 && withTable(readFileSync(guide, 'utf8')) !== readFileSync(guide, 'utf8');
 if (options.check) {
   for (const name of stale) console.error(`public/schemas/${name} is not current: npm run schemas`);
-  process.exit(stale.length > 0 ? 1 : 0);
+  if (guideStale) console.error('The table of keys in DEVELOPERS.md is not current: npm run schemas');
+  process.exit(stale.length > 0 || guideStale ? 1 : 0);
+}
+if (guideStale) {
+  writeFileSync(guide, withTable(readFileSync(guide, 'utf8')));
+  console.log('DEVELOPERS.md: table of keys written');
 }
 for (const name of stale) {
   if (name in wanted) writeFileSync(join(folder, name), wanted[name]);
@@ -24,13 +33,18 @@ for (const name of stale) {
 }
 
 /** File name to text, from the sources as they stand now. */
-async function wantedSchemas() {
-  const { module } = await runnerImport(join(top, 'sim/files/index.ts'), { configFile: false, logLevel: 'error', root: top });
-  const named = Object.entries(module.jsonSchemas());
+function wantedSchemas() {
+  const named = Object.entries(files.jsonSchemas());
   return Object.fromEntries(named.map(([name, schema]) => [`${name}.json`, `${JSON.stringify(schema, null, 2)}\n`]));
 }
 
 function schemasThere() {
   const names = readdirSync(folder, { withFileTypes: true }).flatMap((entry) => (entry.isFile() ? [entry.name] : []));
   return Object.fromEntries(names.map((name) => [name, readFileSync(join(folder, name), 'utf8')]));
+}
+
+/** The guide with the keys of a scenario between its two marks. An event's trigger is a fault's: its rows stand once. */
+function withTable(text) {
+  const lines = files.keyTableMarkdown('scenario').split('\n').filter((line) => !line.includes('`events[].when.'));
+  return text.replace(/(<!-- keys -->\n)[^]*(<!-- \/keys -->)/, (_, open, close) => `${open}${lines.join('\n')}\n${close}`);
 }
