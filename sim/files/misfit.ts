@@ -4,7 +4,7 @@ export interface Misfit {
   allowed: string;
 }
 
-type Rule = [holds: boolean, path: string, allowed: string];
+type Rule = readonly [holds: boolean, path: string, allowed: string];
 
 /** The rules that do not hold. A path is written with dots; whole numbers in it are places in lists. */
 export function broken(rules: readonly Rule[]): Misfit[] {

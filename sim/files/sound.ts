@@ -2,12 +2,14 @@
  * Does an airframe hang together? Every number may be in its range and the whole still describe no aeroplane: settings
  * out of order, a limiter that can never trip, a control that works backwards. Each such relation is named at one key.
  */
+import { flightNumbers } from '../flight/numbers.js';
+import { manoeuvreOf } from '../marks.js';
 import type { Airframe } from './airframe.js';
 import { broken, disorder, type Misfit } from './misfit.js';
 
-/** Everything wrong with an airframe on its own; empty when it is sound. */
+/** Everything wrong with an airframe on its own; empty when it is sound. Never throws, even with numbers out of range. */
 export function unsound(airframe: Airframe): Misfit[] {
-  return [...massAndWing(airframe), ...settings(airframe), ...engines(airframe), ...drive(airframe), ...roll(airframe), ...panel(airframe), ...speedRule(airframe)];
+  return [...massAndWing(airframe), ...settings(airframe), ...engines(airframe), ...drive(airframe), ...roll(airframe), ...panel(airframe), ...speedRule(airframe), ...flyable(airframe)];
 }
 
 const massAndWing = ({ mass, wing }: Airframe): Misfit[] => broken([
@@ -43,6 +45,19 @@ const speedRule = ({ speedRule: rule, settings: list }: Airframe): Misfit[] => b
   [(setting.manoeuvreFactor !== undefined) === (rule === 'factor'), `settings.${index}.manoeuvreFactor`, 'with speedRule factor, and only there'],
   [(setting.manoeuvreIncrementKt !== undefined) === (rule === 'increment'), `settings.${index}.manoeuvreIncrementKt`, 'with speedRule increment, and only there'],
 ] as [boolean, string, string][]));
+
+/**
+ * A setting whose limit lies below its manoeuvre speed could never be flown, not even at the landing mass.
+ * Numbers may be out of their ranges here, so nothing is prepared that could refuse them with a throw.
+ */
+function flyable(airframe: Airframe): Misfit[] {
+  const { wing, engines: thrust, drag, roll: rolling, mass } = airframe;
+  const flight = flightNumbers({ ...wing, ...thrust, ...drag, clMax: [] }, rolling, mass.landingT);
+  return broken(airframe.settings.flatMap(({ deg, limitKt }, index) => {
+    const kt = manoeuvreOf(airframe, flight, deg);
+    return limitKt === null ? [] : [[!(limitKt < kt), `settings.${index}.limitKt`, `at least the manoeuvre speed at landingT (${kt.toFixed(1)} kt)`] as const];
+  }));
+}
 
 function engines({ engines: { leverMap, machLoss, machGain } }: Airframe): Misfit[] {
   // Least of 1 - loss M + gain M^2 up to the speed of sound: at the bottom of the parabola, or at its end.

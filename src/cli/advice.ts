@@ -18,7 +18,7 @@ const kt = (value: number): string => value.toFixed(1);
 export function speeds(io: Io, { airframe: typed, mass, ice = false, json = false }: SpeedsOptions): number {
   const airframe = openAirframe(typed);
   const { settings, ...rest } = speedsOf(airframe, inRange('--mass', mass, airframe.mass.emptyT, airframe.mass.takeOffT, 't'), ice);
-  const output: SpeedsOutput = { airframe: airframe.name, ...rest, settings: settings.map(({ name: _, ...row }) => row) };
+  const output: SpeedsOutput = { airframe: airframe.name, ...rest, settings: settings.map(({ name: _name, ...row }) => row) };
   if (json) printJson(io, output);
   else printLines(io, speedLines(airframe, output));
   return DONE;

@@ -2,12 +2,14 @@
 import { chmodSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, describe, expect, test } from 'vitest';
+import { afterAll, describe, expect, test, vi } from 'vitest';
 import { checkOutput, replayOutput, runOutput, troubleOutput, tryAs, verifyOutput, type RunOutput, type RunRecord, type Schema } from '../../sim/files/index.js';
 import { TRAINEES } from '../../sim/index.js';
 import { main } from '../../src/cli/program.js';
 import { MOST_BYTES } from '../../src/text/index.js';
 import { drillNames, drillText } from '../files/shipped.js';
+
+vi.setConfig({ testTimeout: 60_000 }); // whole runs, on a machine that may be busy
 
 const folder = mkdtempSync(join(tmpdir(), 'evenhand-cli-'));
 afterAll(() => rmSync(folder, { recursive: true }));

@@ -4,8 +4,10 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import { afterAll, beforeAll, expect, test, vi } from 'vitest';
 import { build } from 'vite';
+
+vi.setConfig({ testTimeout: 60_000 }); // whole runs, on a machine that may be busy
 
 const top = fileURLToPath(new URL('../..', import.meta.url));
 mkdirSync(join(top, '.cache'), { recursive: true });

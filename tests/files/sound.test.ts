@@ -43,6 +43,11 @@ describe('refused', () => {
     [['gauge', 'dial', 0, 'flapDeg'], 1, 'gauge.dial.0.flapDeg: 0: the dial begins at flap up'],
     [['gauge', 'dial', 1, 'flapDeg'], 37, 'gauge.dial.1.flapDeg: at least stopDeg (38 deg), so that the pointers stay on the dial'],
     [['gauge', 'dial', 1, 'dialDeg'], 0, 'gauge.dial.1.dialDeg: above the knot before it (0 deg)'],
+    [['settings', 2, 'manoeuvreFactor'], undefined, 'settings.2.manoeuvreFactor: with speedRule factor, and only there'],
+    [['settings', 2, 'manoeuvreIncrementKt'], 20, 'settings.2.manoeuvreIncrementKt: with speedRule increment, and only there'],
+    [['speedRule'], 'increment', 'settings.0.manoeuvreIncrementKt: with speedRule increment, and only there'],
+    // 53.5 t, 116 m2, 2.427: sqrt(2 * 53500 * 9.80665 / (1.225 * 116 * 2.427)) = 55.16 m/s = 107.2 kt; times 1.23 is 131.9 kt.
+    [['settings', 5, 'limitKt'], 131, 'settings.5.limitKt: at least the manoeuvre speed at landingT (131.9 kt)'],
     [['horn', 'landingBandDeg'], 12.5, 'horn.landingBandDeg: above takeOffBandDeg (12.5 deg)'],
   ])('%j as %j', (path, to, problem) => expect(problems(path, to)).toContain(problem));
 });
@@ -55,4 +60,13 @@ test('limits are hit exactly: just inside is taken', () => {
   // At the speed of sound 1 - loss + 0.6756 is left: 0 at a loss of 1.6756.
   expect(problems(['engines', 'machLoss'], 1.67)).toEqual([]);
   expect(problems(['engines', 'machLoss'], 1.6756)).toHaveLength(1);
+});
+
+test('numbers far out of range are refused, never thrown at', () => {
+  const walk = (value: unknown, path: (string | number)[]): (string | number)[][] =>
+    (typeof value === 'number' ? [path] : value === null || typeof value !== 'object' ? []
+      : Object.entries(value).flatMap(([key, inner]) => walk(inner, [...path, Array.isArray(value) ? Number(key) : key])));
+  for (const path of walk(airframeA, [])) {
+    for (const to of [0, -0, 1e-320, 1e308, -1e308]) expect(() => problems(path, to), `${path.join('.')} ${to}`).not.toThrow();
+  }
 });

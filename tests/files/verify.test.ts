@@ -1,9 +1,11 @@
 // What `verify` must refuse: every alteration of a record, digested anew, unless the replay gives the very same result.
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { digestOf, type Inputs, ready, recordSchema, type RunRecord, scriptedRecord, tryAs, verify, composeRecord } from '../../sim/files/index.js';
 import { flyInputs, flyTrainee, MODEL_VERSION, replay, TRAINEES, type Flown } from '../../sim/index.js';
 import { airframeA, changed, drill, drillNames } from './shipped.js';
+
+vi.setConfig({ testTimeout: 60_000 }); // whole runs, on a machine that may be busy
 
 function recordOf(name: string, seed: number, fly: (scenario: ReturnType<typeof ready>) => Flown): RunRecord {
   const scenario = ready(drill(name), airframeA);
@@ -153,7 +155,7 @@ test('any one leaf altered: refused, unless the replay gives the very same resul
     expect({ end, hash, outcome, score }).toEqual({ end: base.end, hash: base.hash, outcome: base.outcome, score: base.score });
     // Of an act, only its place within its tick: less than a tick of stamp, or a number that keeps the order.
     if (path[0] === 'commands') expect(['stampMs', 'seq']).toContain(path.at(-1));
-  }), { numRuns: 120 });
+  }), { numRuns: 60 });
   // Of the inputs, only those that no moment of this run asked for may change unseen.
   expect([...taken].sort()).toEqual(expect.not.arrayContaining(['hash', 'outcome', 'score', 'seed', 'end', 'model']));
 }, 60_000);
