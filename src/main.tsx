@@ -32,29 +32,29 @@ async function fly(cabin: Cabin): Promise<Flying> {
   const { panel } = running;
   stage.set(cabin.at, panel);
   let now: Parameters<typeof stage.draw>[0] | null = null;
-  const undo = [
-    running.onPicture((picture) => {
-      now = picture;
-      stage.draw(picture);
-    }),
-    bindHands(cabin.host, {
-      panel, now: () => now, letters: cabin.letters, act: running.act,
-      lose(stampMs, loss) {
-        running.lose(stampMs, loss);
-        cabin.onPause(loss);
-      },
-      pause(stampMs) {
-        running.pause(stampMs);
-        cabin.onPause('pause');
-      },
-    }),
-  ];
+  const unwatch = running.onPicture((picture) => {
+    now = picture;
+    stage.draw(picture);
+  });
+  const pause = (stampMs: number): void => {
+    hands.letGo(stampMs);
+    running.pause(stampMs);
+    cabin.onPause('pause');
+  };
+  const hands = bindHands(cabin.host, {
+    panel, now: () => now, letters: cabin.letters, act: running.act, pause,
+    lose(stampMs, loss) {
+      running.lose(stampMs, loss);
+      cabin.onPause(loss);
+    },
+  });
   running.onEnd(cabin.onEnd);
   return {
-    panel, onPicture: running.onPicture, pause: running.pause, resume: running.resume, stop: running.stop,
+    panel, onPicture: running.onPicture, pause, resume: running.resume, stop: running.stop,
     place: (at) => stage.set(at, panel),
     close() {
-      for (const one of undo) one();
+      unwatch();
+      hands.close();
       stage.close();
     },
   };

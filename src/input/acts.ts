@@ -4,7 +4,7 @@ import type { Panel, Picture } from '../view/picture.js';
 import type { Way } from './hold.js';
 import type { Intent } from './keys.js';
 
-type Now = Pick<Picture, 'guardOpen' | 'armed' | 'drive' | 'flapLeverDeg'>;
+export type Now = Pick<Picture, 'guardOpen' | 'armed' | 'drive' | 'flapLeverDeg'>;
 
 export function actOf(intent: Exclude<Intent, Way | 'pause'>, now: Now, panel: Panel): Act | null {
   switch (intent) {
@@ -25,6 +25,19 @@ export function leverTo(row: number, now: Now, panel: Panel): Act | null {
 
 function leverStep(step: 1 | -1, now: Now, panel: Panel): Act | null {
   return leverTo(panel.settings.findIndex(({ deg }) => deg === now.flapLeverDeg) + step, now, panel);
+}
+
+/** Where the controls will stand behind an act: a second press may come before the next picture. */
+export function afterAct(now: Now, act: Act): Now {
+  switch (act.do) {
+    case 'openGuard': return { ...now, guardOpen: true };
+    case 'closeGuard': return { ...now, guardOpen: false, armed: false, drive: 'off' };
+    case 'arm': return now.guardOpen ? { ...now, armed: true } : now;
+    case 'disarm': return { ...now, armed: false };
+    case 'setDrive': return act.to === 'off' || now.guardOpen ? { ...now, drive: act.to } : now;
+    case 'setFlapLever': return { ...now, flapLeverDeg: act.settingDeg };
+    default: return now;
+  }
 }
 
 /** Whether the switch, once in that place, stays there by itself. */

@@ -16,6 +16,8 @@ export type HoldEvent =
   | { readonly what: 'lift'; readonly grip: Grip }
   /** The device took the pointer away: cancelled, or its capture lost. */
   | { readonly what: 'gone'; readonly grip: Grip }
+  /** The run is paused: a switch that is held would otherwise be let go unseen. */
+  | { readonly what: 'letGo' }
   /** Focus went to another part of the page; a key that holds is no longer felt to belong to the switch. */
   | { readonly what: 'moved' }
   /** The window lost its focus, or the page is hidden or left. */
@@ -38,6 +40,8 @@ export function holdStep(held: Held, event: HoldEvent): { held: Held; deed: Deed
     case 'gone':
       if (held?.grip !== event.grip) return { held, deed: null };
       return { held: null, deed: { deed: 'lose', loss: 'focusLost' } };
+    case 'letGo':
+      return { held: null, deed: held === null ? null : { deed: 'release' } };
     case 'moved':
       if (held === null || !held.grip.startsWith('key ')) return { held, deed: null };
       return { held: null, deed: { deed: 'release' } };

@@ -33,7 +33,7 @@ export function Choose({ house }: { house: House }) {
         </div>
         <figure class="lead-figure">
           <Fan gauge={FIGURE} left={13.4} right={11.2} radius={300} wing title="A flap gauge with two pointers: the solid left one has gone on, the open right one has stayed behind." />
-          <figcaption>L has gone on, R has stopped. Let go now.</figcaption>
+          <figcaption>L has gone on. <br />R has stopped. <br />Let go now.</figcaption>
         </figure>
       </div>
       <h2 class="ruled">Drills</h2>

@@ -21,7 +21,7 @@ const WHYS: Readonly<Record<Why, string>> = {
 };
 
 export function Drill({ house, number, seed }: { house: House; number: number; seed: number | null }) {
-  const deck = useRef<HTMLDivElement>(null);
+  const deck = useRef<HTMLElement>(null);
   const flying = useSignal<Flying | null>(null);
   const now = useSignal<Picture | null>(null);
   const paused = useSignal<Why | null>(null);
@@ -31,7 +31,7 @@ export function Drill({ house, number, seed }: { house: House; number: number; s
 
   useEffect(() => {
     document.title = `Drill ${number} · Evenhand`;
-    const host = deck.current as HTMLDivElement;
+    const host = deck.current as HTMLElement;
     let over = false;
     let flight: Flying | null = null;
     const undo: (() => void)[] = [];
@@ -77,20 +77,23 @@ export function Drill({ house, number, seed }: { house: House; number: number; s
 
   return (
     <div class="drill-page">
-      <header class="drill-head">
+      <header class="drill-head" style={sides(at.value.head.x)}>
         <h1>Drill {number} <span>{task.value}</span></h1>
-        <button class="plain" type="button" onClick={({ timeStamp }) => { paused.value = 'pause'; flying.value?.pause(timeStamp); }}>Pause</button>
+        <button class="plain" type="button" onClick={({ timeStamp }) => flying.value?.pause(timeStamp)}>Pause</button>
       </header>
-      <div ref={deck} class="deck" role="group" aria-label="Drill" tabIndex={-1}>
+      <main ref={deck} class="deck" aria-label="Drill" tabIndex={-1}>
         {flying.value !== null && now.value !== null && <Twins at={at.value} panel={flying.value.panel} now={now.value} />}
         {flying.value === null && failed.value === null && <p class="waiting">Getting ready …</p>}
         {failed.value !== null && <p class="waiting" role="alert">The drill could not start: {failed.value}</p>}
-      </div>
+      </main>
       {paused.value !== null && flying.value !== null && <Paused why={paused.value} resume={(stampMs) => { paused.value = null; flying.value?.resume(stampMs); deck.current?.focus(); }} leave={(stampMs) => flying.value?.stop(stampMs)} />}
-      <footer class="drill-foot">{SHORT_CAUTION}</footer>
+      <footer class="drill-foot" style={sides(at.value.head.x)}>{SHORT_CAUTION}</footer>
     </div>
   );
 }
+
+/** Head and foot share their margins with the drawing between them. */
+const sides = (px: number) => ({ left: `${px}px`, right: `${px}px` });
 
 /** A state of a control at once, everything else at a reader's pace. */
 function isNews(before: Picture | null, next: Picture): boolean {

@@ -1,6 +1,7 @@
 /** The fan as a figure on a page: the same geometry as the instrument, drawn in lines that scale and print. */
 import type { Airframe } from '../../sim/files/index.js';
 import { dialDegOf, onFan } from '../view/dial.js';
+import { NEEDLES } from '../view/needles.js';
 
 type Gauge = { settings: readonly { deg: number; name: string }[]; stopDeg: number; dial: readonly { flapDeg: number; dialDeg: number }[] };
 
@@ -40,8 +41,8 @@ export function Fan({ gauge, left, right, radius, title, wing = false }: Props) 
       ))}
       {left !== null && <Needle side="left" angle={dialDegOf(gauge.dial, left)} hinge={hinge} radius={radius} />}
       {right !== null && <Needle side="right" angle={dialDegOf(gauge.dial, right)} hinge={hinge} radius={radius} />}
-      {left !== null && <Bead word="L" at={place(left, radius * 0.47)} solid />}
-      {right !== null && <Bead word="R" at={place(right, radius * 0.6)} />}
+      {left !== null && <Bead word="L" at={place(left, radius * NEEDLES.left.letter)} solid />}
+      {right !== null && <Bead word="R" at={place(right, radius * NEEDLES.right.letter)} />}
       <circle class="fan-hinge" cx={hinge.hingeX} cy={hinge.hingeY} r="5" />
     </svg>
   );
@@ -54,7 +55,8 @@ const Stroke = ({ from, to, strong = false }: { from: Point; to: Point; strong?:
 );
 
 function Needle({ side, angle, hinge, radius }: { side: 'left' | 'right'; angle: number; hinge: { hingeX: number; hingeY: number }; radius: number }) {
-  const [shaft, head, foot] = side === 'left' ? [1.75, 6.5, radius * 0.84] : [4.5, 11.5, radius * 0.8];
+  const { shaft, head } = NEEDLES[side];
+  const foot = radius * NEEDLES[side].foot;
   const outline = `M0 ${-shaft}L${foot} ${-shaft}L${foot} ${-head}L${radius} 0L${foot} ${head}L${foot} ${shaft}L0 ${shaft}Z`;
   return <path class={`fan-${side}`} d={outline} transform={`translate(${hinge.hingeX} ${hinge.hingeY}) rotate(${angle})`} />;
 }

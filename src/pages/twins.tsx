@@ -38,7 +38,7 @@ export function Twins({ at, panel, now }: Props) {
 function Twin({ control, at, panel, now }: { control: Control; at: Layout; panel: Panel; now: Picture }) {
   const { id, name, role, place, say, on } = control;
   const state = say(now, panel);
-  const pressed = on(now);
+  const pressed = on(now, panel);
   if (role === 'slide') return <LeverTwin place={place(at)} panel={panel} now={now} name={name} />;
   return (
     <button

@@ -3,6 +3,7 @@ import { Container, Graphics } from 'pixi.js';
 import { caption, hatch, label, type Frame, type Part } from './part.js';
 import type { Rect } from './place.js';
 import type { Picture } from './picture.js';
+import { driveShown } from './instruments.js';
 import { knobSpring } from './spring.js';
 
 export function drive(frame: Frame): Part {
@@ -66,6 +67,8 @@ function arm(frame: Frame): Part {
   const cam = new Graphics();
   const words = state('', at.arm, frame);
   node.addChild(cam, ...words.nodes);
+  // On a low window it stands in a column of its own.
+  if (at.kind === 'low') node.addChild(...caption('Arm', { ...at.arm, y: at.arm.y - 22 }, frame));
   cam.position.set(at.arm.x + 25 * at.scale, middle(at.arm));
   cam.scale.set(at.scale);
   let drawn: boolean | null = null;
@@ -89,7 +92,7 @@ function theSwitch(frame: Frame): Part {
   const pit = pitOf(at);
   const knobR = Math.min(24 * at.scale, pit.w * 0.17, pit.h * 0.09);
   const x = pit.x + Math.max(pit.w * 0.32, knobR + 10);
-  const size = Math.min(at.type.label, pit.w * 0.12);
+  const size = Math.min(at.type.label, pit.w * 0.11);
   const places = { retract: at.retract.y + knobR + 12, off: middle(at.off), extend: at.extend.y + at.extend.h * 0.42 };
   const foot = pit.y + pit.h - 12;
   const body = new Graphics()
@@ -115,7 +118,8 @@ function theSwitch(frame: Frame): Part {
   let drawn = '';
   return {
     node,
-    show(now: Picture) {
+    show(picture: Picture) {
+      const now = { ...picture, drive: driveShown(picture, panel) };
       const y = spring(now);
       const state = `${y.toFixed(2)} ${now.drive}`;
       if (state === drawn) return;

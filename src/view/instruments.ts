@@ -22,7 +22,7 @@ export interface Control {
   /** State as words; empty for a control that has none. */
   readonly say: (now: Picture, panel: Panel) => string;
   /** Whether it stands in its other place; null for a control that keeps no place. */
-  readonly on: (now: Picture) => boolean | null;
+  readonly on: (now: Picture, panel: Panel) => boolean | null;
 }
 
 const shown = (say: Reading['say']): Reading['say'] => (now, panel) => (now.blank ? 'blank' : say(now, panel));
@@ -51,6 +51,12 @@ export const READINGS: readonly Reading[] = [
 
 export const settingName = (panel: Panel, deg: number): string => panel.settings.find((setting) => setting.deg === deg)?.name ?? `${deg}`;
 
+/** Where the switch stands for the eye. The clock has stopped while it is blanked, but no hand is on a sprung place. */
+export function driveShown({ drive, blank }: Pick<Picture, 'drive' | 'blank'>, panel: Panel): Picture['drive'] {
+  if (!blank || drive === 'off') return drive;
+  return (drive === 'extend' ? panel.extendSwitch : panel.retractSwitch) === 'latched' ? drive : 'off';
+}
+
 const stays = (panel: Panel, way: 'extend' | 'retract'): string => {
   const kind = way === 'extend' ? panel.extendSwitch : panel.retractSwitch;
   return kind === 'sprung' ? 'springs back when let go' : 'stays where it is put';
@@ -63,8 +69,8 @@ export const CONTROLS: readonly Control[] = [
   },
   { id: 'guard', name: 'Guard', role: 'press', place: (at) => at.guard, say: (now) => (now.guardOpen ? 'open' : 'closed'), on: (now) => now.guardOpen },
   { id: 'arm', name: 'Arm', role: 'press', place: (at) => at.arm, say: (now) => (now.armed ? 'armed' : 'not armed'), on: (now) => now.armed },
-  { id: 'retract', name: 'Drive switch, retract', role: 'hold', place: (at) => at.retract, say: (_, panel) => stays(panel, 'retract'), on: (now) => now.drive === 'retract' },
-  { id: 'off', name: 'Drive switch, off', role: 'press', place: (at) => at.off, say: () => '', on: (now) => now.drive === 'off' },
-  { id: 'extend', name: 'Drive switch, extend', role: 'hold', place: (at) => at.extend, say: (_, panel) => stays(panel, 'extend'), on: (now) => now.drive === 'extend' },
+  { id: 'retract', name: 'Drive switch, retract', role: 'hold', place: (at) => at.retract, say: (_, panel) => stays(panel, 'retract'), on: (now, panel) => driveShown(now, panel) === 'retract' },
+  { id: 'off', name: 'Drive switch, off', role: 'press', place: (at) => at.off, say: () => '', on: (now, panel) => driveShown(now, panel) === 'off' },
+  { id: 'extend', name: 'Drive switch, extend', role: 'hold', place: (at) => at.extend, say: (_, panel) => stays(panel, 'extend'), on: (now, panel) => driveShown(now, panel) === 'extend' },
   { id: 'call', name: 'Call split', role: 'press', place: (at) => at.call, say: () => '', on: () => null },
 ];

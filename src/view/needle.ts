@@ -1,15 +1,8 @@
 /** One pointer of the fan. It is drawn once, pointing at flap 0, and turned about the hinge; nothing is rounded to pixels. */
 import { Container, Graphics } from 'pixi.js';
 import { onFan, radians } from './dial.js';
+import { NEEDLES, OUTLINE } from './needles.js';
 import { label, type Frame } from './part.js';
-
-/** Half widths in px, of the shaft and of the head's foot, and where the head's foot and the letter stand as parts of the radius. */
-export const NEEDLES = {
-  left: { shaft: 1.75, head: 6.5, foot: 0.84, letter: 0.47 },
-  right: { shaft: 4.5, head: 11.5, foot: 0.8, letter: 0.6 },
-} as const;
-/** Width of the outline of the right pointer, px. */
-export const OUTLINE = 1.6;
 
 export function needle(side: 'left' | 'right', { at, ink }: Frame) {
   const { radius } = at.gauge;

@@ -15,7 +15,7 @@ export function section(frame: Frame): Part {
   // With the fan beside it the trailing edge is the hinge; alone it is a small figure under its caption.
   const nose = 14;
   const chord = beside ? at.gauge.section - nose - 12 : Math.min(64, place.w * 0.5);
-  const tail = beside ? { x: at.gauge.hingeX - 8, y: at.gauge.hingeY } : { x: place.x + nose + chord, y: place.y + 38 };
+  const tail = beside ? { x: at.gauge.hingeX - 8, y: at.gauge.hingeY } : { x: place.x + nose + chord, y: place.y + 40 };
   const wing = new Graphics();
   const front = tail.x - chord;
   const thick = chord * (beside ? 0.12 : 0.16);

@@ -1,6 +1,6 @@
 // What keys mean, and what an intent does where the controls stand.
 import { expect, test } from 'vitest';
-import { actOf, leverTo, putAct, stays } from '../../src/input/acts.js';
+import { actOf, afterAct, leverTo, putAct, stays } from '../../src/input/acts.js';
 import { intentOf, KEY_CARD } from '../../src/input/keys.js';
 import type { Panel } from '../../src/view/picture.js';
 
@@ -44,6 +44,16 @@ test('the lever steps between settings and stops at the ends', () => {
   expect(actOf('leverForward', { ...now, flapLeverDeg: 0 }, panel)).toBeNull();
   expect(leverTo(2, now, panel)).toBeNull();
   expect(leverTo(0, now, panel)).toEqual({ do: 'setFlapLever', settingDeg: 0 });
+});
+
+test('a second press before the next picture counts on from the first', () => {
+  expect(afterAct(now, { do: 'setFlapLever', settingDeg: 16 })).toEqual({ ...now, flapLeverDeg: 16 });
+  expect(afterAct(now, { do: 'arm' })).toEqual(now);
+  const open = afterAct(now, { do: 'openGuard' });
+  expect(afterAct(open, { do: 'arm' })).toEqual({ ...now, guardOpen: true, armed: true });
+  expect(afterAct({ ...now, guardOpen: true, armed: true, drive: 'retract' }, { do: 'closeGuard' })).toEqual(now);
+  expect(afterAct(now, { do: 'setDrive', to: 'retract' })).toEqual(now);
+  expect(afterAct(open, { do: 'setDrive', to: 'retract' })).toMatchObject({ drive: 'retract' });
 });
 
 test('a place that stays is put, and put again goes to off', () => {

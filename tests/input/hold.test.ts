@@ -43,6 +43,11 @@ test('focus that moves inside the page ends the hold of a key, not that of a fin
   expect(play([press('pointer 1'), { what: 'moved' }]).held).not.toBeNull();
 });
 
+test('a pause lets go whatever holds, and is nothing where nothing is held', () => {
+  expect(play([press('key KeyE'), { what: 'letGo' }, lift('key KeyE')]).deeds).toEqual([{ deed: 'hold', way: 'extend' }, { deed: 'release' }]);
+  expect(play([{ what: 'letGo' }]).deeds).toEqual([]);
+});
+
 test('window or page lost is told whether or not anything is held', () => {
   expect(play([{ what: 'lost', loss: 'hidden' }]).deeds).toEqual([{ deed: 'lose', loss: 'hidden' }]);
   expect(play([press('pointer 1'), { what: 'lost', loss: 'focusLost' }, lift('pointer 1')])).toEqual({
@@ -55,7 +60,7 @@ const event: fc.Arbitrary<HoldEvent> = fc.oneof(
   fc.record({ what: fc.constant('press' as const), grip, way: fc.constantFrom('extend' as const, 'retract' as const) }),
   fc.record({ what: fc.constant('lift' as const), grip }),
   fc.record({ what: fc.constant('gone' as const), grip }),
-  fc.constant<HoldEvent>({ what: 'moved' }),
+  fc.constantFrom<HoldEvent>({ what: 'moved' }, { what: 'letGo' }),
   fc.record({ what: fc.constant('lost' as const), loss: fc.constantFrom('focusLost' as const, 'hidden' as const) }),
 );
 

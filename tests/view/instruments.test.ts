@@ -30,11 +30,18 @@ test('a blanked instrument says so and nothing else', () => {
 });
 
 test('states of the controls in words', () => {
-  const said = Object.fromEntries(CONTROLS.map(({ id, say, on }) => [id, [say(picture, panel), on(picture)]]));
+  const said = Object.fromEntries(CONTROLS.map(({ id, say, on }) => [id, [say(picture, panel), on(picture, panel)]]));
   expect(said).toEqual({
     lever: ['16', null], guard: ['open', true], arm: ['not armed', false], retract: ['stays where it is put', false],
     off: ['', false], extend: ['springs back when let go', true], call: ['', null],
   });
+});
+
+test('while it is blanked nobody holds a sprung switch, and a latched one stays', () => {
+  const extend = CONTROLS.find(({ id }) => id === 'extend')!;
+  const retract = CONTROLS.find(({ id }) => id === 'retract')!;
+  expect(extend.on({ ...picture, blank: true }, panel)).toBe(false);
+  expect(retract.on({ ...picture, blank: true, drive: 'retract' }, panel)).toBe(true);
 });
 
 test('pointers are spoken to half a degree, half of the finest division drawn, and never as minus zero', () => {

@@ -1,0 +1,33 @@
+/** What the hands work on, and how an event of the page is told apart. */
+import type { Act } from '../../sim/files/index.js';
+import type { Hand, Loss } from '../run/drill.js';
+import type { Panel, Picture } from '../view/picture.js';
+import type { Way } from './hold.js';
+
+/** What the hands work on. */
+export interface Deck {
+  readonly panel: Panel;
+  now(): Picture | null;
+  /** Whether letters act, or only arrows and Esc. */
+  letters(): boolean;
+  act(stampMs: number, act: Act, hand: Hand): void;
+  lose(stampMs: number, loss: Loss): void;
+  pause(stampMs: number): void;
+}
+
+export const controlOf = (event: Event): string | null =>
+  event.target instanceof Element ? (event.target.closest<HTMLElement>('[data-control]')?.dataset['control'] ?? null) : null;
+
+/** While the instruments are blanked no hand goes on the switch. */
+export const shown = (deck: Deck): boolean => deck.now()?.blank === false;
+
+export const isWay = (control: string | null): control is Way => control === 'extend' || control === 'retract';
+
+/** Not with a modifier of the browser, not while something is typed, not in a dialog of its own. */
+export function isOurs(key: KeyboardEvent): boolean {
+  if (key.ctrlKey || key.altKey || key.metaKey) return false;
+  return !(key.target instanceof Element && key.target.closest('input, select, textarea, dialog, [data-own-keys]'));
+}
+
+export const handOf = (pointer: { pointerType?: string }): Hand =>
+  pointer.pointerType === 'touch' || pointer.pointerType === 'pen' ? pointer.pointerType : 'mouse';
