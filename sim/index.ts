@@ -10,7 +10,7 @@ export { copyState, END_WHYS, initialState, restore, snapshot, STATE_KEYS, type 
 export { startHash, type Hash } from './hash.js';
 export { growth, leftPointer, rightPointer, shownDifference } from './pointers.js';
 export { limitNow, lowestNow, manoeuvreKt, type Limit, type LimitSource } from './marks.js';
-export { segmentOf, tickInSegment, tickOfStamp, type ClockSegment } from './stamp.js';
+export { segmentOf, stampOfTick, tickInSegment, tickOfStamp, type ClockSegment } from './stamp.js';
 export { secondsOf, ticksOf, TICKS_PER_S } from './units.js';
 export { run, runBy, type EndWhy, type Pilot, type Run } from './replay.js';
 export { fly, judge, type Flight, type FlightRequest, type Timing } from './score/flight.js';

@@ -33,3 +33,10 @@ export function tickOfStamp(clock: readonly ClockSegment[], stampMs: number): { 
   if (next !== undefined && found.tick >= next.tick) return { tick: next.tick, fraction: 0 };
   return found.tick < segment.tick ? { tick: segment.tick, fraction: 0 } : found;
 }
+
+/** The stamp at which a tick begins, by the last segment that starts at or before it. */
+export function stampOfTick(clock: readonly ClockSegment[], tick: number): number {
+  const segment = [...clock].reverse().find((one) => one.tick <= tick) ?? clock[0];
+  if (segment === undefined) throw new RangeError('a clock has at least one segment');
+  return segment.stampMs + (tick - segment.tick) * TICK_MS;
+}

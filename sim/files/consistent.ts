@@ -48,9 +48,7 @@ const orderOf = ({ tick, rank, seq }: { tick: number; rank: number; seq: number 
 /** Every command stands in the tick that holds its stamp. One that came too late stands later, and a mark says so. */
 function stampsAgree({ clock, commands, marks }: RunRecord): Refusal[] {
   const late = new Set(marks.filter(({ what }) => what === 'late').map(({ tick, stampMs }) => `${tick} ${stampMs}`));
-  const start = clock[0]?.stampMs ?? 0;
   return commands.flatMap(({ tick, stampMs }, index) => {
-    if (stampMs < start) return [refusal('stamp', `commands[${index}].stampMs`, stampMs, `at least ${start}, where the clock starts`)];
     const holds = tickOfStamp(clock, stampMs).tick;
     if (tick === holds || (tick > holds && late.has(`${tick} ${stampMs}`))) return [];
     return [refusal('stamp', `commands[${index}].tick`, tick, `${holds}, the tick that holds stamp ${stampMs}`)];

@@ -1,6 +1,6 @@
 /** The record of a session that is over: inputs as filed, and what replaying them comes to. */
 import { composeRecord, type RunRecord } from '../../sim/files/index.js';
-import { commandsOfRecord, fly, MODEL_VERSION, requestOf } from '../../sim/index.js';
+import { commandsOfRecord, fly, MODEL_VERSION, requestOf, stampOfTick } from '../../sim/index.js';
 import type { DrillOptions, Hand } from './drill.js';
 import type { Session } from './session.js';
 
@@ -17,7 +17,7 @@ export function recordOf(session: Session, options: DrillOptions, hands: Readonl
     device: { ...device, input: [...hands].sort().join(', ') || 'none' },
     clock: session.clock.filter(({ tick }, index) => index === 0 || tick < end.tick).map((segment) => ({ ...segment })),
     commands: session.log.filter(({ tick }) => tick < end.tick) as RunRecord['commands'],
-    marks: [...session.marks.filter(({ tick }) => tick <= end.tick), { tick: end.tick, stampMs: session.overMs, what: 'end' as const }],
+    marks: [...session.marks.filter(({ tick }) => tick <= end.tick), { tick: end.tick, stampMs: stampOfTick(session.clock, end.tick), what: 'end' as const }],
     end, assessment: null,
   };
   const empty: RunRecord['score'] = {

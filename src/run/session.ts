@@ -35,20 +35,22 @@ export interface Session {
   /** Why the run is over, once nothing can change that. */
   readonly over: EndWhy | null;
   readonly endTick: number;
-  /** Stamp at which that was sure, ms. */
-  readonly overMs: number;
 }
 
 /** A session whose clock starts at `stampMs`. */
 export function startSession(world: World, stampMs: number): Session {
   return {
     world, kept: [{ world, stampMs }], clock: [{ tick: 0, stampMs }], running: true, log: [],
-    marks: [{ tick: 0, stampMs, what: 'start' }], seq: 0, over: null, endTick: -1, overMs: -1,
+    marks: [{ tick: 0, stampMs, what: 'start' }], seq: 0, over: null, endTick: -1,
   };
 }
 
 const mark = (session: Session, stampMs: number, what: Mark['what']): Session =>
   ({ ...session, marks: [...session.marks, { tick: session.world.state.tick, stampMs, what }] });
+
+/** The clock with a new segment. Where it stood since the last one without a tick, that one never counted. */
+const startedAgain = ({ clock }: Session, tick: number, stampMs: number): ClockSegment[] =>
+  [...clock.filter((segment) => segment.tick < tick), { tick, stampMs }];
 
 const lastSegment = (session: Session): ClockSegment => session.clock[session.clock.length - 1] as ClockSegment;
 
@@ -60,7 +62,7 @@ export function frame(session: Session, stampMs: number): Session {
   if (due > STALL_TICKS) return stall(session, stampMs);
   if (due <= 0) return session;
   const world = advance(session.world, session.log, due);
-  return settle({ ...session, world, kept: keep([...session.kept, { world, stampMs }]) }, stampMs);
+  return settle({ ...session, world, kept: keep([...session.kept, { world, stampMs }]) });
 }
 
 /** Kept worlds back to the youngest that is at least WINDOW ticks old, one before it for frames that carry marks. */
@@ -71,16 +73,18 @@ function keep(kept: readonly Kept[]): readonly Kept[] {
   return from === 0 ? kept : kept.slice(from);
 }
 
+/** Acts that were filed for ticks that did not come act where the clock stands. */
+const heldBack = ({ log }: Session, tick: number): Filed[] =>
+  log.map((filed) => (filed.tick > tick ? { ...filed, tick } : filed)).sort(byOrder);
+
 /** The clock stops over the gap; acts that were filed in it act where the clock stands. */
 function stall(session: Session, stampMs: number): Session {
   const { tick } = session.world.state;
-  const clock = [...session.clock, { tick, stampMs }];
-  const log = session.log.map((filed) => (filed.tick > tick ? { ...filed, tick } : filed)).sort(byOrder);
-  return mark({ ...session, clock, log }, stampMs, 'stall');
+  return mark({ ...session, clock: startedAgain(session, tick, stampMs), log: heldBack(session, tick) }, stampMs, 'stall');
 }
 
 /** Writes what is now too old to change: the first frame behind onset, and the end. */
-function settle(session: Session, stampMs: number): Session {
+function settle(session: Session): Session {
   const { state } = session.world;
   let next = session;
   if (state.onsetTick >= 0 && state.tick >= state.onsetTick + WINDOW && !session.marks.some(({ what }) => what === 'firstFrame')) {
@@ -90,7 +94,7 @@ function settle(session: Session, stampMs: number): Session {
     }
   }
   if (state.endTick >= 0 && state.tick >= state.endTick + WINDOW) {
-    next = { ...next, over: END_WHYS[state.endWhy] ?? 'stopped', endTick: state.endTick, overMs: stampMs, running: false };
+    next = { ...next, over: END_WHYS[state.endWhy] ?? 'stopped', endTick: state.endTick, running: false };
   }
   return next;
 }
@@ -140,8 +144,8 @@ export function halt(session: Session, stampMs: number, what: Mark['what']): Ses
 export function resume(session: Session, stampMs: number): Session {
   if (session.over !== null || session.running) return session;
   const { tick } = session.world.state;
-  const log = session.log.map((filed) => (filed.tick > tick ? { ...filed, tick } : filed)).sort(byOrder);
-  return mark({ ...session, log, clock: [...session.clock, { tick, stampMs }], running: true }, stampMs, 'resume');
+  const next = { ...session, clock: startedAgain(session, tick, stampMs), log: heldBack(session, tick), running: true };
+  return mark(next, stampMs, 'resume');
 }
 
 /** Ends the run where it stands. A run that its own rule has ended already keeps that end. */
@@ -150,5 +154,5 @@ export function stop(session: Session, stampMs: number): Session {
   if (now.over !== null) return now;
   const { state } = now.world;
   const why = state.endTick >= 0 ? END_WHYS[state.endWhy] : 'stopped';
-  return { ...now, over: why ?? 'stopped', endTick: state.endTick >= 0 ? state.endTick : state.tick, overMs: stampMs, running: false };
+  return { ...now, over: why ?? 'stopped', endTick: state.endTick >= 0 ? state.endTick : state.tick, running: false };
 }

@@ -3,11 +3,11 @@ import { chmodSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSyn
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test, vi } from 'vitest';
-import { checkOutput, replayOutput, runOutput, troubleOutput, tryAs, verifyOutput, type RunOutput, type RunRecord, type Schema } from '../../sim/files/index.js';
+import { checkOutput, replayOutput, runOutput, troubleOutput, verifyOutput, type RunOutput, type RunRecord } from '../../sim/files/index.js';
 import { TRAINEES } from '../../sim/index.js';
-import { main } from '../../src/cli/program.js';
 import { MOST_BYTES } from '../../src/text/index.js';
 import { drillNames, drillText } from '../files/shipped.js';
+import { json, type } from './typed.js';
 
 vi.setConfig({ testTimeout: 60_000 }); // whole runs, on a machine that may be busy
 
@@ -15,25 +15,6 @@ const folder = mkdtempSync(join(tmpdir(), 'evenhand-cli-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 const path = (name: string) => join(folder, name);
 const file = (name: string, text: string | Uint8Array): string => { writeFileSync(path(name), text); return path(name); };
-
-async function type(...words: string[]): Promise<{ code: number; out: string; err: string }> {
-  let out = '';
-  let err = '';
-  const code = await main(words, { out: (text) => { out += text; }, err: (text) => { err += text; } });
-  expect(out + err).not.toMatch(/^\s+at .*:\d+:\d+/m); // never a stack
-  return { code, out, err };
-}
-
-/** With --json: exactly one object, one line, in the shape that --help prints. */
-async function json<T>(schema: Schema<T>, ...words: string[]): Promise<{ code: number; value: T; err: string }> {
-  const { code, out, err } = await type(...words, '--json');
-  expect(out.endsWith('\n') && out.trimEnd().split('\n').length === 1).toBe(true);
-  const value: unknown = JSON.parse(out);
-  const read = tryAs(schema, value);
-  if (!read.ok) throw new Error(`not in its shape: ${JSON.stringify(read.issues)}`);
-  expect(read.value).toEqual(value);
-  return { code, value: read.value, err };
-}
 
 const good = file('good.json', drillText('set-16-from-4'));
 const wrong = file('wrong.json', drillText('set-16-from-4').replace('"speedKt": 167', '"speedKt": "fast"'));

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Act } from '../../sim/files/index.js';
-import { advance, expand, snapshot, type Command } from '../../sim/index.js';
+import { advance, expand, snapshot, tickOfStamp, type Command } from '../../sim/index.js';
 import { file, frame, halt, lose, resume, startSession, stop, type Session } from '../../src/run/session.js';
 import { AIRFRAME, drill, scenario } from '../sim/bench.js';
 
@@ -101,6 +101,13 @@ describe('a page', () => {
     expect(stalled.world.state.tick).toBe(200);
     expect(stalled.marks.at(-1)).toMatchObject({ what: 'stall', tick: 200 });
     expect(frame(stalled, START_MS + 2610).world.state.tick).toBe(201);
+  });
+
+  it('that stalls twice in a tick has one segment for it: a clock rises in tick and stamp', () => {
+    const once = frame(to(held(), 2), START_MS + 2600);
+    const twice = file(frame(file(once, START_MS + 2605, { do: 'disarm' }), START_MS + 3300), START_MS + 2700, { do: 'arm' });
+    expect(twice.clock).toEqual([{ tick: 0, stampMs: START_MS }, { tick: 200, stampMs: START_MS + 3300 }]);
+    for (const filed of twice.log) expect(tickOfStamp(twice.clock, filed.stampMs).tick, filed.do).toBe(filed.tick);
   });
 
   it('that pauses files nothing until it goes on', () => {
