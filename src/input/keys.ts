@@ -16,8 +16,8 @@ export const KEY_CARD: readonly KeyLine[] = [
   { keys: ['E'], does: 'extend', held: true },
   { keys: ['R'], does: 'retract', held: false },
   { keys: ['O'], does: 'switch to off', held: false },
-  { keys: ['F'], does: 'flap lever one aft: more flap', held: false },
-  { keys: ['Shift', 'F'], does: 'flap lever one forward', held: false },
+  { keys: ['F'], does: 'flap lever aft: more flap', held: false },
+  { keys: ['Shift', 'F'], does: 'flap lever forward', held: false },
   { keys: ['S'], does: 'call split', held: false },
   { keys: ['Esc'], does: 'pause', held: false },
 ];
