@@ -1,31 +1,33 @@
 /** What is pressed once: clicks on controls, and keys that hold nothing. */
 import { filter, fromEvent, map, type Observable, type Subscription } from 'rxjs';
+import type { Act } from '../../sim/files/index.js';
 import type { Hand } from '../run/drill.js';
-import type { Picture } from '../view/picture.js';
 import { rowAt } from '../view/rows.js';
 import { actOf, afterAct, leverTo, putAct, stays, type Now } from './acts.js';
 import { controlOf, handOf, type Deck } from './deck.js';
 import { intentOf, type Intent } from './keys.js';
 
-/** A deck to press on: where its controls stand, with what was pressed since the last picture. */
+/** How long an act may take to show in a picture, ms: a frame, and a late one. */
+const SHOWN_MS = 250;
+
+/** A deck to press on: where its controls stand, with what was pressed and does not show yet. */
 interface Foreseen extends Deck {
-  standing(): Now | null;
+  standing(stampMs: number): Now | null;
 }
 
 function foreseen(deck: Deck): Foreseen {
-  let seen: Picture | null = null;
-  let standing: Now | null = null;
-  const look = (): Now | null => {
-    const now = deck.now();
-    if (now !== seen) standing = seen = now;
-    return now === null || now.blank ? null : standing;
-  };
+  let pressed: { act: Act; stampMs: number }[] = [];
   return {
     ...deck,
-    standing: look,
+    standing(stampMs) {
+      const now = deck.now();
+      if (now === null || now.blank) return null;
+      pressed = pressed.filter((one) => one.stampMs > stampMs - SHOWN_MS);
+      // Acts say where a control goes and not how far: one that shows already changes nothing.
+      return pressed.reduce<Now>((standing, { act }) => afterAct(standing, act), now);
+    },
     act(stampMs, act, hand) {
-      const now = look();
-      if (now !== null) standing = afterAct(now, act);
+      pressed.push({ act, stampMs });
       deck.act(stampMs, act, hand);
     },
   };
@@ -56,7 +58,7 @@ export function presses(root: HTMLElement, onto: Deck, keyDown: Observable<Keybo
 
 function doIntent(intent: Intent, stampMs: number, hand: Hand, deck: Foreseen): void {
   if (intent === 'pause') return deck.pause(stampMs);
-  const now = deck.standing();
+  const now = deck.standing(stampMs);
   if (now === null) return;
   if (intent === 'extend' || intent === 'retract') {
     if (stays(intent, deck.panel)) deck.act(stampMs, putAct(intent, now), hand);
@@ -67,7 +69,7 @@ function doIntent(intent: Intent, stampMs: number, hand: Hand, deck: Foreseen): 
 }
 
 function chooseRow(click: PointerEvent, hand: Hand, deck: Foreseen): void {
-  const now = deck.standing();
+  const now = deck.standing(click.timeStamp);
   if (now === null || hand === 'key') return;
   const { top, height } = (click.target as Element).getBoundingClientRect();
   const row = rowAt({ x: 0, y: top, w: 0, h: height }, deck.panel.settings.length, click.clientY);

@@ -15,6 +15,7 @@ import { lever } from './lever.js';
 import { FACE, type Frame, type Part } from './part.js';
 import type { Layout } from './place.js';
 import type { Panel, Picture } from './picture.js';
+import { atRest } from './rest.js';
 import { section } from './section.js';
 import { speed } from './speed.js';
 import { thrust } from './thrust.js';
@@ -47,15 +48,17 @@ export async function openStage(host: HTMLElement): Promise<Stage> {
   let parts: Part[] = [];
   let last: Picture | null = null;
 
-  const draw = (now: Picture): void => {
-    last = now;
+  const paint = (now: Picture): void => {
     for (const part of parts) part.show(now);
     renderer.render({ container: root });
   };
 
   return {
     canvas,
-    draw,
+    draw(now) {
+      last = now;
+      paint(now);
+    },
     set(at, panel) {
       const frame: Frame = { at, panel, ink: readInk(host), still: matchMedia('(prefers-reduced-motion: reduce)').matches };
       root.destroy({ children: true, texture: true, textureSource: true, context: true, style: true });
@@ -64,7 +67,7 @@ export async function openStage(host: HTMLElement): Promise<Stage> {
       renderer.resize(at.width, at.height, devicePixelRatio);
       parts = [speed, altitude, thrust, lever, drive, section, gauge, call].map((part) => part(frame));
       root.addChild(...parts.map((part) => part.node));
-      if (last !== null) draw(last);
+      paint(last ?? atRest(panel));
     },
     close() {
       root.destroy({ children: true, texture: true, textureSource: true, context: true, style: true });

@@ -153,6 +153,8 @@ describe('key', () => {
     await page.keyboard.press('Space');
     await page.keyboard.press('Enter');
     await page.keyboard.press('s');
+    // An act of the very tick in which a run is stopped never acts.
+    await page.waitForTimeout(300);
     const record = await endAndSave(page);
     expect(record.commands.filter((command) => command.do === 'callSplit')).toHaveLength(1);
     await close();

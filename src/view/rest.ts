@@ -1,0 +1,11 @@
+/** A picture for the first drawing of a panel, which is the dear one: drawn before the clock starts, and never seen. */
+import type { Panel, Picture } from './picture.js';
+
+export function atRest({ stripKt: [low, high] }: Panel): Picture {
+  const middle = (low + high) / 2;
+  return {
+    timeS: 0, blank: false, leftPointerDeg: 0, rightPointerDeg: 0, speedKt: middle, selectedKt: middle, speedHold: true,
+    limitKt: high, limitOf: 'limit', lowestKt: low, manoeuvreKt: middle, manoeuvreHollow: true, altitudeFt: 0,
+    leadingEdge: 'in', guardOpen: false, armed: false, drive: 'off', flapLeverDeg: 0, leftTlaDeg: 0, rightTlaDeg: 0,
+  };
+}
