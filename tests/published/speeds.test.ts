@@ -62,7 +62,8 @@ describe('relations', () => {
     settings.forEach((now, index) => {
       const before = settings[index - 1];
       if (before !== undefined) expect(now.stallKt).toBeLessThan(before.stallKt);
-      if (before?.limitKt != null && now.limitKt !== null) expect(now.limitKt).toBeLessThanOrEqual(before.limitKt);
+      const limitBefore = before?.limitKt ?? null;
+      if (limitBefore !== null && now.limitKt !== null) expect(now.limitKt).toBeLessThanOrEqual(limitBefore);
       if (now.limitKt !== null) expect(now.limitKt).toBeGreaterThan(now.manoeuvreKt);
       expect(now.referenceKt).toBeGreaterThan(now.warningKt);
     });
