@@ -29,6 +29,8 @@ export default defineConfig({
           fileParallelism: false,
           testTimeout: 60_000,
           hookTimeout: 60_000,
+          // Waits end with the event they wait for; this only bounds how long a busy machine may take to bring it.
+          expect: { poll: { timeout: 15_000, interval: 50 } },
         },
       },
     ],
