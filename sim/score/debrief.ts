@@ -53,7 +53,8 @@ function faultOf(flight: Flight, entries: Entries): Debrief['fault'] {
 /** The same run with the scored release and all behind it one second later. */
 function oneSecondMore(request: FlightRequest, log: ReturnType<typeof commandsOfRecord>, flight: Flight): Debrief['oneSecondMore'] {
   const { releaseS, onsetS } = flight.score;
-  if (releaseS === null || onsetS === null || releaseS < onsetS) return null;
+  // A stopped run ends where it stopped, whatever the hand would have done.
+  if (request.stopTick !== undefined || releaseS === null || onsetS === null || releaseS < onsetS) return null;
   const from = Math.floor(releaseS * SECOND);
   const later = log.map((command) => (command.tick >= from ? { ...command, tick: command.tick + SECOND } : command));
   const { score } = fly(request, later);

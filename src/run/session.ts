@@ -77,9 +77,13 @@ function keep(kept: readonly Kept[]): readonly Kept[] {
 const heldBack = ({ log }: Session, tick: number): Filed[] =>
   log.map((filed) => (filed.tick > tick ? { ...filed, tick } : filed)).sort(byOrder);
 
-/** The clock stops over the gap; acts that were filed in it act where the clock stands. */
+/**
+ * The clock stops over the gap; acts that were filed in it act where the clock stands. Before the first tick there is
+ * nothing to disturb: a page that is slow to its second frame starts its clock there.
+ */
 function stall(session: Session, stampMs: number): Session {
   const { tick } = session.world.state;
+  if (tick === 0) return { ...startSession(session.world, stampMs), log: heldBack(session, 0), seq: session.seq };
   return mark({ ...session, clock: startedAgain(session, tick, stampMs), log: heldBack(session, tick) }, stampMs, 'stall');
 }
 

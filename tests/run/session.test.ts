@@ -103,6 +103,14 @@ describe('a page', () => {
     expect(frame(stalled, START_MS + 2610).world.state.tick).toBe(201);
   });
 
+  it('that is slow to its second frame starts its clock there, undisturbed', () => {
+    const first = startSession(expand(drill('set-16-from-4'), AIRFRAME, 1), START_MS);
+    const slow = frame(file(first, START_MS + 300, { do: 'openGuard' }), START_MS + 700);
+    expect(slow.clock).toEqual([{ tick: 0, stampMs: START_MS + 700 }]);
+    expect(slow.marks).toEqual([{ tick: 0, stampMs: START_MS + 700, what: 'start' }]);
+    expect(frame(slow, START_MS + 720).world.state).toMatchObject({ tick: 2, guardOpen: 1 });
+  });
+
   it('that stalls twice in a tick has one segment for it: a clock rises in tick and stamp', () => {
     const once = frame(to(held(), 2), START_MS + 2600);
     const twice = file(frame(file(once, START_MS + 2605, { do: 'disarm' }), START_MS + 3300), START_MS + 2700, { do: 'arm' });
