@@ -48,8 +48,8 @@ function Told({ run, facts }: { run: RunRecord; facts: Facts }) {
       <dl class="figures">
         <Number what="Growth at release" value={score.growthAtReleaseDeg === null ? '–' : degrees(score.growthAtReleaseDeg)} more={`since onset; late from ${degrees(facts.limitDeg)}`} />
         <Number what="After onset" value={score.afterOnsetS === null ? '–' : seconds(score.afterOnsetS)} more={score.onsetS === null ? 'there was none' : facts.oneDegreeS === null ? 'never shown 1° apart' : `1° apart at ${seconds(facts.oneDegreeS)}`} />
-        <Number what="Apart in the end" value={degrees(score.finalSplitDeg)} more="true, both sides at rest" />
-        <Number what="Roll control used" value={percent(score.rollAuthorityPct)} more={more === null ? 'by the final split' : `${percent(more.rollAuthorityPct)} with a second more`} />
+        <Number what="Final split" value={degrees(score.finalSplitDeg)} more="true, both sides at rest" />
+        <Number what="Roll authority used" value={percent(score.rollAuthorityPct)} more={more === null ? 'by the final split' : `${percent(more.rollAuthorityPct)} with a second more`} />
       </dl>
       <div class="columns debrief-columns">
         <Figure facts={facts} />

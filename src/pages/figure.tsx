@@ -30,7 +30,7 @@ export function Figure({ facts }: { facts: Debrief }) {
       <svg viewBox={`0 0 ${W} 430`} role="img" aria-label="Travel of both sides and the split between them over time; the same figures stand in the table below.">
         {heldOf(facts).map(([from, to]) => <rect key={from} class="held" x={at(time, from)} y={TRAVEL.top} width={at(time, to) - at(time, from)} height={SPLIT.bottom - TRAVEL.top} />)}
         <Axis scale={travel} x={[LEFT, W - RIGHT]} title={truth.value ? 'True travel, degrees' : 'Pointers, degrees'} top={TRAVEL.top} count={4} />
-        <Axis scale={split} x={[LEFT, W - RIGHT]} title="Apart, degrees" top={SPLIT.top} count={3} />
+        <Axis scale={split} x={[LEFT, W - RIGHT]} title="Split, degrees" top={SPLIT.top} count={3} />
         {ticks(time, W / 120).map((s) => <text key={s} class="axis" x={at(time, s)} y={SPLIT.bottom + 24} text-anchor="middle">{s} s</text>)}
         <line class="limit" x1={LEFT} x2={W - RIGHT} y1={at(split, facts.limitDeg)} y2={at(split, facts.limitDeg)} />
         <text class="axis" x={W - RIGHT + 8} y={at(split, facts.limitDeg) + 4}>limit</text>
@@ -116,7 +116,7 @@ const Rows = ({ facts }: { facts: Debrief }) => (
   <details class="rows">
     <summary>The figures as a table</summary>
     <table>
-      <thead><tr>{['time', 'left pointer', 'right pointer', 'left side', 'right side', 'roll control'].map((head) => <th key={head} scope="col">{head}</th>)}</tr></thead>
+      <thead><tr>{['time', 'left pointer', 'right pointer', 'left side', 'right side', 'roll authority'].map((head) => <th key={head} scope="col">{head}</th>)}</tr></thead>
       <tbody>
         {facts.rows.filter(({ atS }, index) => index === facts.rows.length - 1 || Math.abs(atS - Math.round(atS)) < 1e-6).map((row) => (
           <tr key={row.atS}><th scope="row">{seconds(row.atS)}</th>{[row.leftPointerDeg, row.rightPointerDeg, row.leftDeg, row.rightDeg].map((deg, index) => <td key={index}>{degrees(deg)}</td>)}<td>{Math.round(row.rollAuthorityPct)} %</td></tr>

@@ -61,8 +61,8 @@ export const secondMore = ({ flight, oneSecondMore }: Debrief): Debrief['oneSeco
 /** What it cost, and what a second more would have. */
 export function cost(debrief: Debrief): string {
   const { score } = debrief.flight;
-  if (score.onsetS === null) return 'Both sides stayed together; roll control was whole.';
-  const used = `The sides came to stand ${degrees(score.finalSplitDeg)} apart, which took ${percent(score.rollAuthorityPct)} of roll control.`;
+  if (score.onsetS === null) return 'Both sides stayed together; no roll authority was used.';
+  const used = `The sides came to stand ${degrees(score.finalSplitDeg)} apart, which used ${percent(score.rollAuthorityPct)} of the roll authority.`;
   const more = secondMore(debrief);
   if (more === null) return used;
   return `${used} One second more on the switch: ${degrees(more.finalSplitDeg)} and ${percent(more.rollAuthorityPct)}.`;

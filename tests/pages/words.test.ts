@@ -32,7 +32,7 @@ test('a split that was caught, late, or never let go', () => {
 test('a run in which nothing parted', () => {
   expect(said(debrief('held', quiet))).toBe('Nothing parted, and you drove to the setting.');
   expect(said(debrief('falseRelease', { ...quiet, releaseS: 7.24 }))).toBe('You let go at 7.2 s. Nothing had parted.');
-  expect(cost(debrief('held', quiet))).toBe('Both sides stayed together; roll control was whole.');
+  expect(cost(debrief('held', quiet))).toBe('Both sides stayed together; no roll authority was used.');
 });
 
 test('let go before anything parted, which came afterwards', () => {
@@ -40,9 +40,9 @@ test('let go before anything parted, which came afterwards', () => {
 });
 
 test('what a second more would have cost, where that is known', () => {
-  expect(cost(debrief('caught', split))).toBe('The sides came to stand 0.69° apart, which took 5 % of roll control. One second more on the switch: 0.85° and 6 %.');
+  expect(cost(debrief('caught', split))).toBe('The sides came to stand 0.69° apart, which used 5 % of the roll authority. One second more on the switch: 0.85° and 6 %.');
   const stopped = debrief('void', split);
-  expect(cost({ ...stopped, flight: { ...stopped.flight, end: { tick: 1900, why: 'stopped' } } })).toBe('The sides came to stand 0.69° apart, which took 5 % of roll control.');
+  expect(cost({ ...stopped, flight: { ...stopped.flight, end: { tick: 1900, why: 'stopped' } } })).toBe('The sides came to stand 0.69° apart, which used 5 % of the roll authority.');
 });
 
 test('why a run does not count, each reason once', () => {
