@@ -3,6 +3,7 @@
  * (ground run, constant pressure as a two-mode linear system, energy), and an independent prototype in double precision
  * for the tabulated rates. Airframe figures are invented.
  */
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { driveNumbers } from '../../sim/drive/numbers.js';
 import { airWork, followed, stepBlowBack, stepTravel } from '../../sim/drive/travel.js';
@@ -118,6 +119,16 @@ describe('rates at 3500 ft, both sides whole (prototype table)', () => {
       });
     });
   }
+});
+
+describe('rate (14 CFR 25.697(c): satisfactory at any speed: positive, bounded, never turned round by the load)', () => {
+  it('falls with pressure and with flap, extending', () => {
+    const steady = (qPa: number, deg: number): number => go(fed({ driveDeg: deg, leftDeg: deg, rightDeg: deg, rateDegPerS: 0.1 }), qPa, 100).rateDegPerS;
+    fc.assert(fc.property(fc.integer({ min: 0, max: 20 }), fc.integer({ min: 0, max: 20 }), fc.integer({ min: 60, max: 200 }), (deg, more, kt) => {
+      const rate = steady(q(kt), deg);
+      return rate > 0 && rate <= 0.19 && steady(q(kt), Math.min(36, deg + more)) <= rate + 1e-9 && steady(q(kt + 10), deg) < rate;
+    }), { numRuns: 100 });
+  });
 });
 
 describe('motor heat', () => {

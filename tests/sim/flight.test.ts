@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { advance, expand, type Command } from '../../sim/index.js';
 import { prepare } from '../../sim/prepare.js';
 import { drag } from '../../sim/flight/motion.js';
-import { clMax, controlMoment, rollAuthorityPct, stallKt } from '../../sim/flight/roll.js';
+import { clMax, controlMoment, rollAuthorityPct, splitMoment, stallKt } from '../../sim/flight/roll.js';
 import { fractionOfLever, leverOfFraction, thrustAvailable } from '../../sim/flight/thrust.js';
 import { density, pressureRatio, soundSpeed, tasOfCas } from '../../sim/flight/atmosphere.js';
 import { initialState, type State } from '../../sim/state.js';
@@ -63,6 +63,41 @@ describe('roll authority (prototype table): split that uses 25 / 45 / 50 / 100 %
   it('control fades with speed and toward the stall', () => {
     expect(controlMoment(n, qOf(200, 0), 9, 1)).toBeLessThan(controlMoment(n, qOf(150, 0), 9, 1));
     expect(controlMoment(n, qOf(116, 0), 0, 1)).toBeLessThan(controlMoment(n, qOf(150, 0), 0, 1));
+  });
+});
+
+describe('slowing at idle in level flight (prototype table, kt/s, two engines)', () => {
+  const rows: [string, number, number, number, number, number, number][] = [
+    ['clean', 5600, 204, 0, 0, 0, -0.70], ['flap 2', 3500, 174, 2, 1, 0, -0.79], ['flap 6', 3500, 154, 6, 1, 0, -0.88],
+    ['flap 11', 3500, 154, 11, 1, 0, -0.97], ['flap 17', 3500, 144, 17, 1, 0, -1.16], ['flap 17, gear down', 3500, 144, 17, 1, 1, -1.44],
+  ];
+  it.each(rows)('%s', (_, ft, cas, flap, leadingEdge, gear, ktPerS) => {
+    const v = tasOfCas(cas, ft * FT);
+    const d = drag(n, state({ leadingEdge, gear }), flap, flap, qOf(cas, ft), n.weightN);
+    const idle = 2 * 0.07 * thrustAvailable(n, pressureRatio(ft * FT), v / soundSpeed(ft * FT));
+    expect(Math.abs((idle - d) / n.massKg * 3600 / 1852 - ktPerS)).toBeLessThan(0.05); // true airspeed; the table is calibrated
+  });
+});
+
+describe('roll', () => {
+  const v = tasOfCas(154, 3500 * FT);
+  it('a degree of split rolls at 1.42 deg/s hands off at 154 kt (prototype): moment over damping', () => {
+    const rate = splitMoment(n, 7.4, 6.4) * 2 * v / (n.spanM * n.liftingSurface * -n.clDamping) * 180 / Math.PI;
+    expect(rate).toBeCloseTo(1.42, 1);
+  });
+  it('full control gives pb/2V of about 0.07 at approach speeds (the classic criterion, from memory)', () => {
+    for (const kt of [130, 140, 150]) {
+      expect(controlMoment(n, qOf(kt, 3500), 16, 1) / (n.liftingSurface * -n.clDamping)).toBeCloseTo(0.07, 2);
+    }
+  });
+  it('60 degrees of bank are reversed in less than 7 s at 133 kt, flap 17 (AMC 25.147(f))', () => {
+    const world = expand(scenario({ start: { flapDeg: 17, flapLeverDeg: 16, speedKt: 133, altitudeFt: 3500 } }), AIRFRAME, 1);
+    const banked = { fixed: world.fixed, state: { ...world.state, autopilot: 0, bankRad: -Math.PI / 6, handControl: 0 } };
+    const log = [{ do: 'roll', control: 1, tick: 0, rank: 2, seq: 0 } as Command];
+    let now: { fixed: typeof world.fixed; state: Readonly<State> } = banked;
+    while (now.state.bankRad < Math.PI / 6 && now.state.tick < 1000) now = advance(now, log, 1);
+    expect(now.state.tick / 100).toBeLessThan(7);
+    expect(now.state.tick / 100).toBeGreaterThan(3);
   });
 });
 

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { getNodeValue, parseTree } from 'jsonc-parser';
 import { describe, expect, it } from 'vitest';
 import { inputsSchema, scenarioSchema, ready } from '../../sim/files/index.js';
-import { flyInputs, traceRows } from '../../sim/index.js';
+import { advance, expand, flyInputs, traceRows } from '../../sim/index.js';
 import { AIRFRAME } from './bench.js';
 
 const read = (name: string): unknown =>
@@ -12,7 +12,7 @@ const scenario = ready(scenarioSchema.parse(read('nominal')), AIRFRAME);
 const { commands, flight } = flyInputs(scenario, AIRFRAME, 1, inputsSchema.parse(read('nominal-inputs')));
 const rows = traceRows({ scenario, airframe: AIRFRAME, seed: 1, whole: true }, commands, flight.ticks, 100);
 
-/** Time s, CAS kt, height ft, both sides deg, rate deg/s, leading edge, motor heat, fuel is left out (not in the trace). */
+/** Time s, CAS kt, height ft, both sides deg, rate deg/s, motor heat. */
 const TABLE: [number, number, number, number, number, number][] = [
   [0, 212.0, 5600, 0.00, 0.0000, 0.000], [10, 211.9, 5600, 0.07, 0.0000, 0.004], [20, 211.3, 5600, 0.51, 0.1549, 0.015],
   [30, 204.8, 5600, 2.04, 0.1517, 0.042], [40, 197.1, 5600, 3.54, 0.1494, 0.072], [50, 189.8, 5600, 4.00, 0.0000, 0.081],
@@ -39,6 +39,11 @@ describe('nominal run', () => {
     const horn = flight.events.filter(({ what }) => what === 'horn' || what === 'hornStops').map(({ atS }) => atS);
     [159.75, 168.01, 211.16, 254.99].forEach((atS, index) => expect(Math.abs((horn[index] ?? 0) - atS)).toBeLessThan(0.3));
     expect(horn).toHaveLength(4);
+  });
+  it.each([[100, 34.7], [200, 90.1], [260, 111.7], [300, 127.3]])('has burnt the fuel of the table by %d s', (atS, kg) => {
+    // 200 s is between two rows of the table, 83.0 at 190 s and 97.1 at 210 s.
+    const { state } = advance(expand(scenario, AIRFRAME, 1, true), commands, atS * 100);
+    expect(Math.abs(state.fuelKg - kg)).toBeLessThan(0.5);
   });
   it('is a completed run', () => expect(flight.outcome).toBe('completed'));
 });
