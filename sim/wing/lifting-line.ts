@@ -50,7 +50,7 @@ export function sineProduct(k: number, from: number, to: number): number {
 /** Solves a symmetric positive definite system by Cholesky. @throws RangeError when it is not positive definite */
 function solve(matrix: number[][], right: number[]): number[] {
   const n = right.length;
-  const low: number[][] = matrix.map(() => new Array<number>(n).fill(0));
+  const low: number[][] = matrix.map(() => Array.from({ length: n }, () => 0));
   const cell = (of: number[][], i: number, j: number): number => of[i]?.[j] ?? 0;
   for (let i = 0; i < n; i += 1) {
     for (let j = 0; j <= i; j += 1) {
