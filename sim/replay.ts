@@ -3,12 +3,11 @@ import { firstAt, step } from './world.js';
 import { byOrder, type Command } from './command.js';
 import type { World } from './fixed.js';
 import { startHash } from './hash.js';
-import { copyState, END_WHYS, type State } from './state.js';
+import { copyState, type State } from './state.js';
+import { END_WHYS, type EndWhy } from './task/rule.js';
 
 /** States are hashed at this distance, so that a press undone before the end leaves a trace. */
 const HASH_EVERY = 100;
-
-export type EndWhy = NonNullable<(typeof END_WHYS)[number]>;
 
 export interface Run {
   /** Tick count at the end. */

@@ -165,9 +165,6 @@ export const copyState = (s: State): State => ({
   movingCallTick: s.movingCallTick, endTick: s.endTick, endWhy: s.endWhy,
 });
 
-/** Reasons a run ends, by index. 0 is none. */
-export const END_WHYS = [null, 'scored', 'twiceLimit', 'called', 'done', 'lost', 'timeUp', 'stopped'] as const;
-
 /** The state as a row of doubles in the order of STATE_KEYS. */
 export function snapshot(state: State): Float64Array {
   const row = new Float64Array(STATE_KEYS.length);

@@ -1,7 +1,6 @@
 /** What a run comes to, by the facts and the rule it was flown under. */
 import type { Outcome } from '../files/record.js';
-import type { EndWhy } from '../replay.js';
-import type { TaskRule } from '../task/rule.js';
+import type { EndWhy, TaskRule } from '../task/rule.js';
 import { ONE_DEGREE } from './events.js';
 import type { Facts } from './facts.js';
 

@@ -6,6 +6,10 @@
  */
 export type EndMode = 'scored' | 'drill' | 'whole';
 
+/** Reasons a run ends; the state keeps the index. 0 is none. */
+export const END_WHYS = [null, 'scored', 'twiceLimit', 'called', 'done', 'lost', 'timeUp', 'stopped'] as const;
+export type EndWhy = NonNullable<(typeof END_WHYS)[number]>;
+
 export interface TaskRule {
   /** Settings to reach in order, deg. */
   readonly settings: readonly number[];
