@@ -6,7 +6,7 @@
  * is written only once no act can still come before it.
  */
 import type { Act, RunRecord } from '../../sim/files/index.js';
-import { advance, byOrder, tickInSegment, tickOfStamp, type ClockSegment, type Command, type EndWhy, END_WHYS, type World } from '../../sim/index.js';
+import { advance, byOrder, stampOfTick, tickInSegment, tickOfStamp, type ClockSegment, type Command, type EndWhy, END_WHYS, type World } from '../../sim/index.js';
 
 export type Filed = Command & { readonly stampMs: number };
 export type Mark = RunRecord['marks'][number];
@@ -45,8 +45,12 @@ export function startSession(world: World, stampMs: number): Session {
   };
 }
 
-const mark = (session: Session, stampMs: number, what: Mark['what']): Session =>
-  ({ ...session, marks: [...session.marks, { tick: session.world.state.tick, stampMs, what }] });
+/** Marks where the clock stands. What came late is stamped with the tick that was already stepped: the clock stopped there. */
+function mark(session: Session, stampMs: number, what: Mark['what']): Session {
+  const { tick } = session.world.state;
+  const stoodMs = Math.max(stampMs, stampOfTick(session.clock, tick));
+  return { ...session, marks: [...session.marks, { tick, stampMs: stoodMs, what }] };
+}
 
 /** The clock with a new segment. Where it stood since the last one without a tick, that one never counted. */
 const startedAgain = ({ clock }: Session, tick: number, stampMs: number): ClockSegment[] =>
@@ -138,10 +142,10 @@ export function lose(session: Session, stampMs: number, what: 'focusLost' | 'hid
   return halt(released, stampMs, what);
 }
 
-/** Stops the clock and marks why. */
+/** Steps to the stamp, stops the clock there, and marks why. */
 export function halt(session: Session, stampMs: number, what: Mark['what']): Session {
-  if (session.over !== null || !session.running) return session;
-  return { ...mark(session, stampMs, what), running: false };
+  const now = frame(session, stampMs);
+  return now.over !== null || !now.running ? now : { ...mark(now, stampMs, what), running: false };
 }
 
 /** The clock goes on: a new segment at the tick where it stood. */

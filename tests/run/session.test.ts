@@ -123,6 +123,17 @@ describe('a page', () => {
     expect(file(paused, START_MS + 2500, { do: 'holdDrive', way: 'extend' })).toBe(paused);
   });
 
+  it.each(['pause', 'focusLost'] as const)('marks a %s in the tick that holds its stamp, when frames were late and when it was itself', (what) => {
+    const stopped = (session: Session, ms: number) => (what === 'pause' ? halt(session, START_MS + ms, what) : lose(session, START_MS + ms, what));
+    for (const ms of [1900, 1995, 2000, 2055, 2240, 2900]) {
+      const session = stopped(to(held(), 2), ms);
+      const { tick, stampMs } = session.marks.at(-1)!;
+      expect(session.running).toBe(false);
+      expect(tick).toBe(session.world.state.tick);
+      expect(tickOfStamp(session.clock, stampMs).tick, `${ms} ms`).toBe(tick);
+    }
+  });
+
   it('that leaves early has a stopped run where it stood', () => {
     expect(stop(to(held(), 2), START_MS + 2005)).toMatchObject({ over: 'stopped', endTick: 200 });
   });
