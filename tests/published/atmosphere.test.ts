@@ -25,6 +25,11 @@ describe('standard atmosphere', () => {
     expect(Math.abs(pressureRatio(h) / delta - 1)).toBeLessThan(2e-9);
     expect(Math.abs(density(h) / RHO0 / sigma - 1)).toBeLessThan(2e-9);
   });
+  it.each([[5000, 0.8320, 0.8617], [7500, 0.7571, 0.7983]])('%d ft: pressure and density ratio as printed in an engineer\'s data book', (ft, delta, sigma) => {
+    expect(pressureRatio(ft * FT)).toBeCloseTo(delta, 4);
+    expect(density(ft * FT) / RHO0).toBeCloseTo(sigma, 4);
+  });
+  it('10,000 ft: density ratio as printed there', () => expect(density(10000 * FT) / RHO0).toBeCloseTo(0.7385, 4));
   it('25,000 ft: pressure ratio times density of dry air as in the 25.101 table, sigma 0.4481', () => {
     expect(density(25000 * FT) / RHO0).toBeCloseTo(0.4481, 4);
   });

@@ -70,6 +70,12 @@ describe('in the world', () => {
     const again = [...silent, at(200, { do: 'setThrust', tlaDeg: 30 }, 2), at(300, { do: 'setThrust', tlaDeg: 0 }, 3)];
     expect(horn(world, again, 302)).toBe(1);
   });
+  it('silence is lost when the flaps leave the band, and it was never offered there', () => {
+    const world = expand(scenario({ start: { ...low.start, flapDeg: 12, flapLeverDeg: 16, guard: 'open' } }), AIRFRAME, 1);
+    const log = [idle(), at(0, { do: 'arm' }, 1), at(50, { do: 'silenceHorn' }, 2), at(100, { do: 'holdDrive', way: 'extend' }, 3)];
+    expect(horn(world, log, 100)).toBe(0);
+    expect(horn(world, log, 700)).toBe(2);
+  });
   it('silence does nothing above the band (25.729(e)(4))', () => {
     const world = expand(scenario({ start: { ...low.start, flapDeg: 16, flapLeverDeg: 16, speedKt: 150 } }), AIRFRAME, 1);
     expect(horn(world, [idle(), at(100, { do: 'silenceHorn' }, 1)], 200)).toBe(2);

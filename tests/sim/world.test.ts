@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Act } from '../../sim/files/index.js';
 import { advance, expand, restore, run, snapshot, type Command, type State, type World } from '../../sim/index.js';
+import { authorityNow } from '../../sim/score/facts.js';
 import { AIRFRAME, scenario } from './bench.js';
 
 const ACTS: readonly Act[] = [
@@ -63,6 +64,17 @@ describe('a world', () => {
         if (off > 16 && (s.leftDeg !== before.leftDeg || s.rightDeg !== before.rightDeg)) throw new Error(`moves ${off} ticks behind`);
       });
     }), { numRuns: 60 });
+  });
+
+  it('roll authority used is 0 exactly when the sides are even, and above 0 otherwise', () => {
+    fc.assert(fc.property(kinds, log, (kind, commands) => {
+      const world = worldOf(kind);
+      for (const seconds of [5, 15, SECONDS]) {
+        const { state } = advance(world, commands, seconds * 100);
+        const used = authorityNow(state, world.fixed);
+        if ((used === 0) !== (state.leftDeg === state.rightDeg) || used < 0) throw new Error(`${used} % with ${state.leftDeg} and ${state.rightDeg}`);
+      }
+    }), { numRuns: 40 });
   });
 
   it('moves nothing without guard open, armed, and the switch held', () => {

@@ -38,9 +38,13 @@ describe('elliptic wing, exact', () => {
 });
 
 describe('straight taper (prototype, 80 terms)', () => {
-  const tapers = [0.2, 0.4, 0.6, 0.8, 1.0];
-  it.each([[6, [0.0185, 0.00878, 0.01692, 0.03129, 0.04829]], [10, [0.03088, 0.01718, 0.03207, 0.05702, 0.08591]]])('delta at AR %d', (ar, deltas) => {
+  const tapers = [0, 0.2, 0.4, 0.6, 0.8, 1.0];
+  it.each([[6, [0.12925, 0.0185, 0.00878, 0.01692, 0.03129, 0.04829]], [10, [0.17662, 0.03088, 0.01718, 0.03207, 0.05702, 0.08591]]])('delta at AR %d', (ar, deltas) => {
     tapers.forEach((taper, at) => expect(inducedDelta(tapered(ar, taper), 40)).toBeCloseTo(deltas[at] ?? 0, 4));
+  });
+  it('taper 0.5, AR 5.56: lift slope 4.5632 of an independent listing by collocation at 99 nodes', () => {
+    // Collocation does not see the kink of the chord in the middle as Galerkin does: they part in the fourth digit.
+    expect(Math.abs(liftSlope(tapered(5.56, 0.5)) - 4.5632)).toBeLessThan(3e-4);
   });
   it('has its best taper near 0.35 to 0.40', () => {
     const at = (taper: number) => inducedDelta(tapered(6, taper), 40);
