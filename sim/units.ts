@@ -13,17 +13,22 @@ export const RAD = PI / 180;
 export const TICKS_PER_S = 100;
 export const DT = 0.01;
 
+/** Distance from the grid that is still a rounding of it, ticks. */
+const GRID_SLACK = 1e-9;
+
+/** Whether a time in seconds lies on the grid of ticks, hundredths of a second. */
+export function isOnGrid(seconds: number): boolean {
+  const exact = seconds * TICKS_PER_S;
+  return Math.abs(exact - Math.floor(exact + 0.5)) <= GRID_SLACK;
+}
+
 /**
  * Whole ticks of a time in seconds, rounded to the nearest: 0.29 * 100 is 28.999..., so floor would be wrong.
- * @throws RangeError when the time is off the grid of hundredths by more than 1e-9 of a tick.
+ * @throws RangeError when the time is off the grid of hundredths by more than 1e-9 of a tick
  */
 export function ticksOf(seconds: number): number {
-  const exact = seconds * TICKS_PER_S;
-  const ticks = Math.floor(exact + 0.5);
-  if (!(Math.abs(exact - ticks) <= 1e-9)) {
-    throw new RangeError(`${seconds} s is not a whole number of hundredths of a second`);
-  }
-  return ticks;
+  if (!isOnGrid(seconds)) throw new RangeError(`${seconds} s is not a whole number of hundredths of a second`);
+  return Math.floor(seconds * TICKS_PER_S + 0.5);
 }
 
 /** Seconds of a tick count. Divided, never accumulated. */

@@ -3,6 +3,7 @@
  * Unit, range and meaning live in the schema's metadata, so that help, JSON Schema and problem texts all say the same.
  */
 import * as z from 'zod/mini';
+import { isOnGrid } from '../units.js';
 
 // Generated code would trip a strict content policy once a page; interpreted schemas do not.
 z.config({ jitless: true });
@@ -24,21 +25,12 @@ export function whole(description: string, unit: string, min: number, max: numbe
   return z.int().check(z.gte(min), z.lte(max), z.meta({ description, unit }));
 }
 
-/** Distance of a time from the 0.01 s grid that is still taken for a rounding of the grid, in hundredths of a second. */
-const GRID_SLACK = 1e-9;
-
-/** Whether `seconds` lies on the grid of ticks (hundredths of a second). */
-export function isOnTickGrid(seconds: number): boolean {
-  const ticks = seconds * 100;
-  return Math.abs(ticks - Math.floor(ticks + 0.5)) <= GRID_SLACK * Math.max(1, Math.abs(ticks));
-}
-
 /** A time in seconds that must lie on the tick grid. The refinement's text is read back by the wording of problems. */
 export function time(description: string, min: number, max: number) {
   return z.number().check(
     z.gte(min),
     z.lte(max),
-    z.refine(isOnTickGrid, { error: 'a whole number of hundredths of a second' }),
+    z.refine(isOnGrid, { error: 'a whole number of hundredths of a second' }),
     z.meta({ description, unit: 's' }),
   );
 }
