@@ -2,12 +2,14 @@
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { existsSync } from 'node:fs';
-import { announcement, serve as serveFolder, type Served } from '../serve/server.js';
+import type { Served } from '../serve/server.js';
 import { type Io, printLines } from './io.js';
 import { shippedPath } from './shipped.js';
 import { DONE, Trouble } from './trouble.js';
 
 export async function serve(io: Io, options: { port?: number; lan?: boolean }): Promise<number> {
+  // Loaded only here: the other commands start sooner without a web server in them.
+  const { announcement, serve: serveFolder } = await import('../serve/server.js');
   let served: Served;
   try {
     served = await serveFolder({ root: builtFolder(), ...options });
