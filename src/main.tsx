@@ -73,9 +73,9 @@ function grainMs(): number {
 
 /** The digest covers what the trainee said, so it is made anew. */
 async function assess(record: RunRecord, said: RunRecord['assessment']): Promise<RunRecord> {
-  const { digestOf } = await import('../sim/files/index.js');
-  const whole = { ...record, assessment: said };
-  return { ...whole, digest: digestOf(whole) };
+  const { composeRecord } = await import('../sim/files/index.js');
+  const { format: _format, digest: _digest, ...parts } = record;
+  return composeRecord({ ...parts, assessment: said });
 }
 
 const house: House = {
