@@ -1,0 +1,23 @@
+// The model in Chromium and in Node, same to the last bit: every shipped drill under every scripted trainee.
+import { expect, test } from 'vitest';
+import { flyTrainee, TRAINEES, type Flight, type TraineeName } from '../../sim/index.js';
+import { drillNames } from '../../src/cli/shipped.js';
+import { AIRFRAME, drill } from '../sim/bench.js';
+import { appUrl, openApp } from './harness.js';
+
+const SEEDS = [1, 20261125, 4294967295];
+
+test.each(drillNames())('%s', async (name) => {
+  const scenario = drill(name);
+  const { page, close } = await openApp();
+  const given = JSON.stringify({ url: new URL('sim.js', appUrl()).href, scenario, airframe: AIRFRAME, seeds: SEEDS, trainees: TRAINEES });
+  // As text: the test runner would turn the import into one of its own, which no page knows.
+  const inPage = await page.evaluate(`(async ({ url, scenario, airframe, seeds, trainees }) => {
+    const { flyTrainee } = await import(url);
+    return trainees.flatMap((trainee) => seeds.map((seed) => flyTrainee(scenario, airframe, seed, trainee).flight));
+  })(${given})`) as Flight[];
+  const inNode = TRAINEES.flatMap((trainee: TraineeName) => SEEDS.map((seed) => flyTrainee(scenario, AIRFRAME, seed, trainee).flight));
+  expect(inPage.map(({ hash }) => hash)).toEqual(inNode.map(({ hash }) => hash));
+  expect(inPage).toEqual(inNode);
+  await close();
+});
