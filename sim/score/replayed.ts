@@ -35,7 +35,7 @@ export function requestOf(record: RunRecord): FlightRequest {
   const wholeTicks = ticksOf(scenario.task.limitS);
   return {
     scenario, airframe: record.airframe, seed: record.seed, timing: timingOf(record),
-    ...(record.source === 'scripted' && record.end.tick === wholeTicks ? { whole: true } : {}),
+    ...(record.source === 'scripted' && record.end.why === 'timeUp' && record.end.tick === wholeTicks ? { whole: true } : {}),
     ...(record.end.why === 'stopped' ? { stopTick: record.end.tick } : {}),
   };
 }

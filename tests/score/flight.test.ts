@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { debriefOf, expand, fly, flyTrainee, run, shownDifference, traceRows, type Command } from '../../sim/index.js';
 import { growth } from '../../sim/pointers.js';
 import { requestOf } from '../../sim/score/replayed.js';
-import { scriptedRecord } from '../../sim/files/index.js';
+import { scriptedRecord, verify } from '../../sim/files/index.js';
 import { AIRFRAME, drill, scenario } from '../sim/bench.js';
 
 const at = (tick: number, act: object, seq: number) => ({ ...act, tick, rank: 2, seq }) as Command;
@@ -114,5 +114,16 @@ describe('debrief', () => {
     // One second at the split rate of one side driving, about 0.16 deg/s.
     expect((debrief.oneSecondMore?.finalSplitDeg ?? 0) - score.finalSplitDeg).toBeCloseTo(0.16, 2);
     expect(requestOf(record).whole).toBe(undefined);
+  });
+});
+
+describe('a scripted record', () => {
+  it('that ends by its own rule on the very tick of its limit still verifies', () => {
+    const made = scenario({ ...stop, task: { limitS: 30 } });
+    const commands = [...driving, at(1000, { do: 'releaseDrive' }, 3)];
+    const { end, hash, outcome, score } = fly({ scenario: made, airframe: AIRFRAME, seed: 1 }, commands);
+    expect(end).toEqual({ tick: 3000, why: 'scored' });
+    const record = scriptedRecord({ model: 1, app: 'test', seed: 1, airframe: AIRFRAME, scenario: made, commands, end, hash, outcome, score });
+    expect(verify(record).refused).toEqual([]);
   });
 });
