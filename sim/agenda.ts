@@ -24,6 +24,10 @@ function put(s: State, low: Low, place: number): void {
 type Memo = 'memo0' | 'memo1' | 'memo2' | 'memo3' | 'memo4' | 'memo5' | 'memo6' | 'memo7';
 const MEMOS: readonly Memo[] = ['memo0', 'memo1', 'memo2', 'memo3', 'memo4', 'memo5', 'memo6', 'memo7'];
 
+/** Whether an entry has acted by the end of the tick before `s.tick`. */
+export const hasActed = (s: State, entry: Entry): boolean =>
+  entry.when === null ? s.tick > entry.tick : has(s, 'done0', entry.place) && !has(s, 'pending0', entry.place);
+
 /** Start of a tick: what is due acts, in file order. */
 export function actDue(s: State, fixed: Fixed): void {
   const { entries, timed } = fixed.agenda;

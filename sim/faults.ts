@@ -3,6 +3,7 @@ import type { DrawnFault } from './entry.js';
 import type { Fixed } from './fixed.js';
 import { leftPointer, rightPointer } from './pointers.js';
 import type { State } from './state.js';
+import { ticksOf } from './units.js';
 
 /** Puts a fault in force. `place` is its place in the file. Faults of one kind on one side replace each other. */
 export function actFault(s: State, fixed: Fixed, fault: DrawnFault, place: number): void {
@@ -43,7 +44,5 @@ export function ratioNow(fixed: Fixed, ratio: number, slip: number, slipTicks: n
   if (slip === 0) return ratio;
   const fault = fixed.agenda.entries[slip - 1]?.fault;
   if (fault?.kind !== 'slip') throw new Error(`entry ${slip - 1} is no slip`);
-  const period = Math.floor(fault.periodS * 100 + 0.5);
-  const on = Math.floor(fault.onS * 100 + 0.5);
-  return slipTicks % period < on ? fault.ratio : ratio;
+  return slipTicks % ticksOf(fault.periodS) < ticksOf(fault.onS) ? fault.ratio : ratio;
 }

@@ -11,7 +11,7 @@ export { startHash, type Hash } from './hash.js';
 export { growth, leftPointer, rightPointer, shownDifference } from './pointers.js';
 export { limitNow, lowestNow, manoeuvreKt, type Limit, type LimitSource } from './marks.js';
 export { segmentOf, stampOfTick, tickInSegment, tickOfStamp, type ClockSegment } from './stamp.js';
-export { secondsOf, ticksOf, TICKS_PER_S } from './units.js';
+export { FT, KT, secondsOf, ticksOf, TICKS_PER_S } from './units.js';
 export { run, runBy, type Pilot, type Run } from './replay.js';
 export { END_WHYS, type EndWhy } from './task/rule.js';
 export { fly, judge, type Flight, type FlightRequest, type Timing } from './score/flight.js';

@@ -19,6 +19,7 @@ import type { Fixed, World } from './fixed.js';
 import { stepGear } from './flight/gear.js';
 import { dynamicPressure, stepMotion } from './flight/motion.js';
 import { rollAuthorityPct, stepRoll } from './flight/roll.js';
+import { lowerLiveTla } from './flight/thrust.js';
 import type { Noise } from './noise.js';
 import { growth, shownDifference } from './pointers.js';
 import { copyState, type State } from './state.js';
@@ -155,10 +156,9 @@ function noteOnset(s: State, changeDeg: number, baseDeg: number): void {
 }
 
 function soundHorn(s: State, fixed: Fixed): void {
-  const tlaDeg = s.leftLive === 0 ? s.rightTlaDeg : s.rightLive === 0 ? s.leftTlaDeg : Math.min(s.leftTlaDeg, s.rightTlaDeg);
   const flapDeg = Math.max(s.leftDeg, s.rightDeg);
   const heightFt = (s.heightM - fixed.groundM) / FT;
-  const now = hornRule(fixed.horn, flapDeg, tlaDeg, s.leftLive + s.rightLive, s.gear, heightFt);
+  const now = hornRule(fixed.horn, flapDeg, lowerLiveTla(s), s.leftLive + s.rightLive, s.gear, heightFt);
   if (now !== 1) s.hornSilenced = 0; // re-armed when levers advance or the flaps leave the band
   s.horn = s.hornSilenced === 1 ? 0 : now;
 }

@@ -1,6 +1,6 @@
 /** Speed and height along a given path: midpoint Runge-Kutta, so order 2 with the mid-tick thrust and flap. */
 import type { State } from '../state.js';
-import { DT, KT, RAD, clamp } from '../units.js';
+import { DT, RAD, clamp } from '../units.js';
 import { casOfTas, density, pressureRatio, soundSpeed } from './atmosphere.js';
 import type { FlightNumbers } from './numbers.js';
 import { fractionOfLever, spooled, stepSpeedHold, thrustAvailable } from './thrust.js';
@@ -76,6 +76,3 @@ export function stepMotion(s: State, n: FlightNumbers, leftMidDeg: number, right
   s.casKt = casOfTas(s.speedMps, s.heightM);
   return qMid;
 }
-
-/** Speed in kt of a dynamic pressure at sea level: equivalent airspeed. */
-export const easOfPressure = (qPa: number): number => Math.sqrt(2 * qPa / 1.225) / KT;

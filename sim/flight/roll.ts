@@ -3,7 +3,7 @@
  * Linear lifting-line constants from the airframe; the less extended side sets the stall and so the control left.
  */
 import type { State } from '../state.js';
-import { DT, RAD, clamp } from '../units.js';
+import { DT, KT, RAD, clamp } from '../units.js';
 import { RHO0 } from './atmosphere.js';
 import type { FlightNumbers } from './numbers.js';
 
@@ -86,4 +86,4 @@ export function stepRoll(
 }
 
 /** Stall speed, kt equivalent, at a lift coefficient. */
-export const stallKt = (n: FlightNumbers, cl: number): number => Math.sqrt(2 * n.weightN / (RHO0 * n.areaM2 * cl)) * 3600 / 1852;
+export const stallKt = (n: FlightNumbers, cl: number): number => Math.sqrt(2 * n.weightN / (RHO0 * n.areaM2 * cl)) / KT;

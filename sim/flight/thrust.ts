@@ -36,6 +36,10 @@ function between(knots: readonly Knot[], x: number, from: keyof Knot, to: keyof 
   return low[to];
 }
 
+/** Lower lever of a live engine, deg. */
+export const lowerLiveTla = (s: State): number =>
+  s.leftLive === 0 ? s.rightTlaDeg : s.rightLive === 0 ? s.leftTlaDeg : Math.min(s.leftTlaDeg, s.rightTlaDeg);
+
 /** Fraction after one tick of spooling toward `wish`: Crank-Nicolson, time constant at the predicted middle. */
 export function spooled(n: FlightNumbers, fraction: number, wish: number): number {
   const early = n.spoolBaseS + n.spoolSlopeS * (1 - fraction);

@@ -1,4 +1,5 @@
 /** What happened in a run, read off its states one tick after another. Facts only; words for people are made elsewhere. */
+import { hasActed } from '../agenda.js';
 import type { Fixed } from '../fixed.js';
 import { shownDifference } from '../pointers.js';
 import type { State } from '../state.js';
@@ -56,8 +57,7 @@ export function witness(fixed: Fixed, start: State): Witness {
 
     for (const entry of faults) {
       if (acted.has(entry.place)) continue;
-      const due = entry.when === null ? s.tick > entry.tick : done(s, entry.place) && !pending(s, entry.place);
-      if (!due) continue;
+      if (!hasActed(s, entry)) continue;
       acted.add(entry.place);
       say('fault', { name: entry.name ?? String(entry.place) });
     }
@@ -92,7 +92,3 @@ export function witness(fixed: Fixed, start: State): Witness {
   };
   return { see, events };
 }
-
-const bit = (low: number, high: number, place: number): boolean => ((place < 30 ? low >> place : high >> (place - 30)) & 1) === 1;
-const done = (s: State, place: number): boolean => bit(s.done0, s.done1, place);
-const pending = (s: State, place: number): boolean => bit(s.pending0, s.pending1, place);

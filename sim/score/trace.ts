@@ -1,10 +1,10 @@
 /** Rows of a run for charts and tables: every so many ticks, both ends included. */
-import type { Command } from '../command.js';
+import { byOrder, type Command } from '../command.js';
 import { expand } from '../expand.js';
 import { copyState, type State } from '../state.js';
 import { firstAt, step } from '../world.js';
-import { byOrder } from '../command.js';
 import type { Fixed } from '../fixed.js';
+import { lowerLiveTla } from '../flight/thrust.js';
 import { leftPointer, rightPointer } from '../pointers.js';
 import { FT, RAD } from '../units.js';
 import { authorityNow } from './facts.js';
@@ -37,13 +37,12 @@ const placeOf = <L, H>(x: number, low: L, high: H): L | 'moving' | H => (x <= 0 
 
 /** One row of a state. */
 export function traceRow(s: State, fixed: Fixed): TraceRow {
-  const tlaDeg = s.leftLive === 0 ? s.rightTlaDeg : s.rightLive === 0 ? s.leftTlaDeg : Math.min(s.leftTlaDeg, s.rightTlaDeg);
   return {
     atS: s.tick / 100,
     leftDeg: s.leftDeg, rightDeg: s.rightDeg,
     leftPointerDeg: leftPointer(s, fixed.noise), rightPointerDeg: rightPointer(s, fixed.noise),
     rateDegPerS: s.rateDegPerS,
-    speedKt: s.casKt, altitudeFt: s.heightM / FT, tlaDeg,
+    speedKt: s.casKt, altitudeFt: s.heightM / FT, tlaDeg: lowerLiveTla(s),
     horn: s.horn !== 0,
     leadingEdge: placeOf(s.leadingEdge, 'in', 'out'),
     gear: placeOf(s.gear, 'up', 'down'),

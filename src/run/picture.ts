@@ -1,9 +1,8 @@
 /** From a world to the picture that the drill shows. */
 import type { Airframe, ReadyScenario } from '../../sim/files/index.js';
-import { leftPointer, limitNow, lowestNow, manoeuvreKt, rightPointer, type Limit, type World } from '../../sim/index.js';
+import { FT, leftPointer, limitNow, lowestNow, manoeuvreKt, rightPointer, type Limit, type World } from '../../sim/index.js';
 import type { Panel, Picture } from '../view/picture.js';
 
-const FT = 0.3048;
 /** Both sides count as there this close to the setting, deg. */
 const THERE_DEG = 0.5;
 /** The strip reaches this far past the lowest and the highest speed that matter, kt. */
