@@ -1,6 +1,6 @@
 /** The drive's constants as the tick needs them: reciprocals taken, exponentials worked out once before the run. */
 import { exp } from '../portable.js';
-import { DT, ticksOf } from '../units.js';
+import { DT } from '../units.js';
 
 /** What an airframe states about its standby drive; units in the key names. */
 export interface DriveData {
@@ -72,8 +72,9 @@ export function driveNumbers(drive: DriveData, heat: HeatData): DriveNumbers {
     rateStep: DT / (2 * drive.timeConstantS),
     inverseNoLoadRate: 1 / drive.noLoadRateDegPerS,
     loadPerPa: drive.flapAreaM2 * drive.flapChordM / (drive.gearing * drive.efficiency),
-    pickUpTicks: ticksOf(drive.pickUpS),
-    dropOutTicks: ticksOf(drive.dropOutS),
+    // Rounded, not asked of the grid: soundness looks at numbers that the door has yet to refuse, and must not throw.
+    pickUpTicks: Math.floor(drive.pickUpS * 100 + 0.5),
+    dropOutTicks: Math.floor(drive.dropOutS * 100 + 0.5),
     leadingEdgePerTick: DT / drive.leadingEdgeS,
     heatKeptOn: exp(-DT / heat.onS),
     heatKeptOff: exp(-DT / heat.offS),

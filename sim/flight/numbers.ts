@@ -1,5 +1,5 @@
 /** The aeroplane's constants as the tick needs them. */
-import { G0, KT, PI, ticksOf } from '../units.js';
+import { G0, KT, PI } from '../units.js';
 import { RHO0 } from './atmosphere.js';
 
 export interface FlightData {
@@ -63,6 +63,6 @@ export function flightNumbers(flight: FlightData, roll: RollData, massT: number)
     staticThrustN: flight.staticThrustKN * 1000,
     inverseRollInertia: 1 / (massKg * arm * arm),
     reversalPa: 0.5 * RHO0 * reversal * reversal,
-    autopilotOffTicks: ticksOf(roll.autopilotOffS),
+    autopilotOffTicks: Math.floor(roll.autopilotOffS * 100 + 0.5),
   };
 }
