@@ -2,7 +2,8 @@
 import { render } from 'preact';
 import type { RunRecord } from '../sim/files/index.js';
 import type { Shelved } from './records/shelf.js';
-import { KEY_CARD } from './input/keys.js';
+import { keyCard } from './input/card.js';
+import { bindingsOf } from './input/keys.js';
 import { App } from './pages/app.js';
 import { cardOf } from './pages/card.js';
 import type { Cabin, Flying, House } from './pages/house.js';
@@ -42,7 +43,7 @@ async function fly(cabin: Cabin): Promise<Flying> {
     cabin.onPause('pause');
   };
   const hands = bindHands(cabin.host, {
-    panel, now: () => now, letters: cabin.letters, act: running.act, pause,
+    panel, now: () => now, letters: cabin.letters, bindings: () => bindingsOf(cabin.bindings()), act: running.act, pause,
     lose(stampMs, loss) {
       running.lose(stampMs, loss);
       cabin.onPause(loss);
@@ -79,7 +80,7 @@ async function assess(record: RunRecord, said: RunRecord['assessment']): Promise
 }
 
 const house: House = {
-  keyCard: KEY_CARD,
+  keyCard: (changes) => keyCard(bindingsOf(changes)),
   isolated: crossOriginIsolated,
   drills: async () => (await shelf()).map((one, index) => cardOf(one, index + 1)),
   warm: () => void (kit ??= fetchKit()),

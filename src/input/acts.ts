@@ -14,6 +14,7 @@ export function actOf(intent: Exclude<Intent, Way | 'pause'>, now: Now, panel: P
     case 'call': return { do: 'callSplit' };
     case 'leverAft': return leverStep(1, now, panel);
     case 'leverForward': return leverStep(-1, now, panel);
+    default: return null;
   }
 }
 

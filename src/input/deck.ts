@@ -3,12 +3,15 @@ import type { Act } from '../../sim/files/index.js';
 import type { Hand, Loss } from '../run/drill.js';
 import type { Panel, Picture } from '../view/picture.js';
 import type { Way } from './hold.js';
+import type { Bindings } from './keys.js';
 
 /** What the hands work on. */
 export interface Deck {
   readonly panel: Panel;
   now(): Picture | null;
-  /** Whether letters act, or only arrows and Esc. */
+  /** Which key means what. */
+  bindings(): Bindings;
+  /** Whether keys that print a character act, or only arrows and Esc. */
   letters(): boolean;
   act(stampMs: number, act: Act, hand: Hand): void;
   lose(stampMs: number, loss: Loss): void;

@@ -25,7 +25,7 @@ export function pointers(root: HTMLElement, deck: Deck): Observable<Felt> {
 
 /** The way a key asks for: its own letter, or Space and Enter while the switch itself has the focus. */
 function wayOf(key: KeyboardEvent, deck: Deck): Way | null {
-  const intent = intentOf(key, deck.letters());
+  const intent = intentOf(key, deck.bindings(), deck.letters());
   if (intent === 'extend' || intent === 'retract') return intent;
   const control = controlOf(key);
   return (key.code === 'Space' || key.code === 'Enter') && isWay(control) ? control : null;

@@ -37,7 +37,7 @@ export function presses(root: HTMLElement, onto: Deck, keyDown: Observable<Keybo
   const deck = foreseen(onto);
   const intents = keyDown.pipe(
     filter((key) => !key.repeat),
-    map((key) => ({ intent: intentOf(key, deck.letters()), key })),
+    map((key) => ({ intent: intentOf(key, deck.bindings(), deck.letters()), key })),
     filter((one): one is { intent: Intent; key: KeyboardEvent } => one.intent !== null),
   );
   const undo = intents.subscribe(({ intent, key }) => {

@@ -4,7 +4,7 @@ import { useEffect } from 'preact/hooks';
 import { Page } from './frame.js';
 import type { DrillCard, House, KeyLine } from './house.js';
 import { fromFile, go, left, record, started } from './session.js';
-import { letters } from './settings.js';
+import { bindings, letters } from './settings.js';
 
 /** Everything that may happen to the drive of any airframe here. The same list on every brief: it gives nothing away. */
 const CATALOGUE = [
@@ -40,7 +40,7 @@ export function Brief({ house, number, seed }: { house: House; number: number; s
               : `The first release is scored, and is late from ${limitDeg}° of growth.`}
             {' '}{measuring ? 'Measuring: in the aeroplane let go in doubt.' : 'In doubt let go: in the aeroplane that is free.'}</p>
           </div>
-          <Keys card={house.keyCard} />
+          <Keys card={house.keyCard(bindings.value)} />
           {!house.isolated && COARSE}
         </div>
         <div>

@@ -6,7 +6,7 @@ import type { Picture } from '../view/picture.js';
 import { SHORT_CAUTION } from './frame.js';
 import type { Flying, House } from './house.js';
 import { fromFile, goInstead, lastDrill, left, record, route, started } from './session.js';
-import { letters, look } from './settings.js';
+import { bindings, letters, look } from './settings.js';
 import { Twins } from './twins.js';
 
 /** Seconds between two readings for the twins; the state of a control is told at once. */
@@ -48,7 +48,7 @@ export function Drill({ house, number, seed }: { house: House; number: number; s
       goInstead({ page: 'say', number, seed });
     };
     void house.fly({
-      host, at: at.value, number, seed, letters: () => letters.value, onEnd,
+      host, at: at.value, number, seed, letters: () => letters.value, bindings: () => bindings.value, onEnd,
       onPause: (why) => { paused.value = why; },
     }).then((begun) => {
       flight = begun;

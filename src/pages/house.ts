@@ -4,6 +4,7 @@ import type { Debrief } from '../../sim/index.js';
 import type { Opened } from '../records/file.js';
 import type { Layout } from '../view/place.js';
 import type { Panel, Picture } from '../view/picture.js';
+import type { KeyChanges } from './settings.js';
 
 /** A drill as its brief may tell of it. */
 export interface DrillCard {
@@ -39,19 +40,22 @@ export interface Cabin {
   readonly number: number;
   readonly seed: number | null;
   readonly letters: () => boolean;
+  readonly bindings: () => KeyChanges;
   /** The hand was lost, or asked for a pause. */
   readonly onPause: (why: 'pause' | 'focusLost' | 'hidden') => void;
   readonly onEnd: (record: RunRecord) => void;
 }
 
 export interface KeyLine {
+  readonly intent: string;
   readonly keys: readonly string[];
   readonly does: string;
   readonly held: boolean;
 }
 
 export interface House {
-  readonly keyCard: readonly KeyLine[];
+  /** The keys as they stand. */
+  keyCard(changes: KeyChanges): readonly KeyLine[];
   /** Whether the page is isolated, so that its clock is fine-grained. */
   readonly isolated: boolean;
   drills(): Promise<DrillCard[]>;

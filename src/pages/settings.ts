@@ -1,7 +1,10 @@
-/** Choices that are kept on this machine: day or night, letters on or off, and whether someone has been here before. */
-import { effect, signal } from '@preact/signals';
+/** Choices that are kept on this machine, and whether someone has been here before. */
+import { effect, signal, type Signal } from '@preact/signals';
 
 export type Look = 'system' | 'day' | 'night';
+
+/** Keys that were changed: by intent, the place on the board and whether with Shift. What fits is known to the hand alone. */
+export type KeyChanges = Readonly<Record<string, { readonly code: string; readonly shift: boolean }>>;
 
 /** A store may be closed to us (private windows); then a choice lasts as long as the page. */
 function read(key: string): string | null {
@@ -22,8 +25,46 @@ function write(key: string, value: string): void {
 
 const lookOf = (text: string | null): Look => (text === 'day' || text === 'night' ? text : 'system');
 
+/** A store holds whatever an older page or a hand has put there: what is no key is left out. */
+export function keyChangesOf(text: string | null): KeyChanges {
+  const isKey = (one: unknown): one is KeyChanges[string] =>
+    typeof one === 'object' && one !== null && 'code' in one && typeof one.code === 'string' && 'shift' in one && typeof one.shift === 'boolean';
+  try {
+    const found: unknown = JSON.parse(text ?? '{}');
+    if (typeof found !== 'object' || found === null) return {};
+    return Object.fromEntries(Object.entries(found).flatMap(([intent, one]) => (isKey(one) ? [[intent, { code: one.code, shift: one.shift }]] : [])));
+  } catch {
+    return {};
+  }
+}
+
+/** Loudness of the page, 0 to 1. */
+export const DEFAULT_VOLUME = 0.7;
+
+export function volumeOf(text: string | null): number {
+  const found = text === null || text.trim() === '' ? Number.NaN : Number(text);
+  return found >= 0 && found <= 1 ? found : DEFAULT_VOLUME;
+}
+
+/** A choice that is on or off. */
+function kept(key: string, otherwise: boolean): Signal<boolean> {
+  const text = read(key);
+  const choice = signal(text === 'on' ? true : text === 'off' ? false : otherwise);
+  effect(() => write(key, choice.value ? 'on' : 'off'));
+  return choice;
+}
+
 export const look = signal<Look>(lookOf(read('look')));
-export const letters = signal(read('letters') !== 'off');
+/** Whether keys that print a character act. */
+export const letters = kept('letters', true);
+export const bindings = signal<KeyChanges>(keyChangesOf(read('keys')));
+/** Press to run, press to stop, for hands that cannot hold; such a run is marked assisted. */
+export const latchedHold = kept('latched', false);
+/** The twins speak the pointers; such a run is marked assisted. */
+export const spokenPointers = kept('spoken', false);
+/** The sound of the page is off; apart from the aeroplane's own silence. */
+export const muted = kept('muted', false);
+export const volume = signal(volumeOf(read('volume')));
 export const firstVisit = read('seen') === null;
 
 effect(() => {
@@ -32,5 +73,6 @@ effect(() => {
   else root.dataset['look'] = look.value;
   write('look', look.value);
 });
-effect(() => write('letters', letters.value ? 'on' : 'off'));
+effect(() => write('keys', JSON.stringify(bindings.value)));
+effect(() => write('volume', String(volume.value)));
 write('seen', 'yes');

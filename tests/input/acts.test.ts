@@ -1,7 +1,6 @@
-// What keys mean, and what an intent does where the controls stand.
+// What an intent does where the controls stand.
 import { expect, test } from 'vitest';
 import { actOf, afterAct, leverTo, putAct, stays } from '../../src/input/acts.js';
-import { intentOf, KEY_CARD } from '../../src/input/keys.js';
 import type { Panel } from '../../src/view/picture.js';
 
 const panel: Panel = {
@@ -9,25 +8,6 @@ const panel: Panel = {
   extendSwitch: 'sprung', retractSwitch: 'latched', stripKt: [100, 250], tlaMaxDeg: 55,
 };
 const now = { guardOpen: false, armed: false, drive: 'off', flapLeverDeg: 9 } as const;
-const key = (code: string, shiftKey = false) => ({ code, shiftKey });
-
-test('keys by their place on the board', () => {
-  const map = ['KeyG', 'KeyA', 'KeyE', 'KeyR', 'KeyO', 'KeyF', 'KeyS', 'ArrowDown', 'ArrowUp', 'Escape', 'KeyQ', 'Space', 'Enter'].map((code) => intentOf(key(code), true));
-  expect(map).toEqual(['guard', 'arm', 'extend', 'retract', 'off', 'leverAft', 'call', 'leverAft', 'leverForward', 'pause', null, null, null]);
-  expect(intentOf(key('KeyF', true), true)).toBe('leverForward');
-});
-
-test('letters can be switched off; arrows and Esc stay (WCAG 2.2, 2.1.4)', () => {
-  for (const code of ['KeyG', 'KeyA', 'KeyE', 'KeyR', 'KeyO', 'KeyF', 'KeyS']) expect(intentOf(key(code), false)).toBeNull();
-  expect(intentOf(key('ArrowDown'), false)).toBe('leverAft');
-  expect(intentOf(key('Escape'), false)).toBe('pause');
-});
-
-test('the card shows every letter that acts, and no other', () => {
-  const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZ'.split('').filter((letter) => intentOf(key(`Key${letter}`), true) !== null);
-  const shown = new Set(KEY_CARD.flatMap(({ keys }) => keys).filter((one) => one.length === 1));
-  expect([...shown].sort()).toEqual(letters);
-});
 
 test('guard and arm go to the other place', () => {
   expect(actOf('guard', now, panel)).toEqual({ do: 'openGuard' });

@@ -1,0 +1,41 @@
+/** The keys as pages show them: what is printed on a key, and what it does. */
+import { DEFAULT_BINDINGS, type Bindable, type Bindings, type Intent, type Stroke } from './keys.js';
+
+export interface KeyLine {
+  readonly intent: Intent;
+  /** As shown on the card. */
+  readonly keys: readonly string[];
+  readonly does: string;
+  readonly held: boolean;
+}
+
+export const DOES: Readonly<Record<Bindable, string>> = {
+  guard: 'guard open, closed', arm: 'arm, disarm', extend: 'extend', retract: 'retract', off: 'switch to off',
+  leverAft: 'flap lever aft: more flap', leverForward: 'flap lever forward',
+  call: 'call split', callClear: 'call clear, going on', callFailed: 'call drive failed', callMoving: 'call still moving',
+  gear: 'gear up, down', thrustForward: 'thrust forward', thrustAft: 'thrust aft', speedUp: 'select a higher speed', speedDown: 'select a lower speed',
+  speedHold: 'speed hold on, off', goAround: 'go around', rollLeft: 'roll left', rollRight: 'roll right',
+  silenceCover: 'cover of the silence open, closed', silence: 'silence the gear horn', mute: 'sound of the page off, on',
+  answer1: 'first answer', answer2: 'second answer', answer3: 'third answer', answer4: 'fourth answer',
+};
+
+/** Named here and not by their letter: signs of keys that print nothing, or not what their name says. */
+const SIGNS: Readonly<Record<string, string>> = {
+  ArrowLeft: '←', ArrowRight: '→', ArrowUp: '↑', ArrowDown: '↓', PageUp: 'Page up', PageDown: 'Page down', Minus: '-', Equal: '=', BracketLeft: '[',
+  BracketRight: ']', Backslash: '\\', Semicolon: ';', Comma: ',', Period: '.', Backquote: '`', NumpadAdd: 'Num +', NumpadSubtract: 'Num -',
+};
+
+/** What is printed on the keys of a stroke, on a board of the common kind. */
+export function keyText({ code, shift }: Stroke): string[] {
+  const sign = SIGNS[code] ?? code.replace(/^(Key|Digit)/, '').replace(/^Numpad/, 'Num ');
+  return shift ? ['Shift', sign] : [sign];
+}
+
+/** What acts in a drill today, in the order in which a hand meets it. */
+const CARD: readonly Bindable[] = ['guard', 'arm', 'extend', 'retract', 'off', 'leverAft', 'leverForward', 'call'];
+
+/** The card of keys that the brief shows. */
+export function keyCard(bindings: Bindings = DEFAULT_BINDINGS, intents: readonly Bindable[] = CARD): KeyLine[] {
+  const line = (intent: Bindable): KeyLine => ({ intent, keys: keyText(bindings[intent]), does: DOES[intent], held: intent === 'extend' });
+  return [...intents.map(line), { intent: 'pause', keys: ['Esc'], does: 'pause', held: false }];
+}
