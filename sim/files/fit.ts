@@ -5,7 +5,7 @@ import { prepare } from '../prepare.js';
 import type { Airframe } from './airframe.js';
 import { broken, type Misfit } from './misfit.js';
 import { ready, type ReadyScenario } from '../ready.js';
-import { TRAINEES } from '../trainee/scripted.js';
+import { TRAINEES } from '../trainee/numbers.js';
 import { oneOf } from './allowed.js';
 import type { Scenario } from './scenario.js';
 import type { Trigger } from './trigger.js';

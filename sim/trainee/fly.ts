@@ -3,10 +3,14 @@ import type { Command } from '../command.js';
 import type { Inputs } from '../files/inputs.js';
 import type { Airframe } from '../files/airframe.js';
 import type { ReadyScenario } from '../ready.js';
-import { runBy } from '../replay.js';
+import type { Fixed } from '../fixed.js';
+import { runBy, type Pilot } from '../replay.js';
 import { fly, judge, type Flight } from '../score/flight.js';
 import { ticksOf } from '../units.js';
-import { scriptedTrainee, type TraineeName } from './scripted.js';
+import { manoeuvreKt } from '../marks.js';
+import { TRAINEE_NUMBERS, type TraineeName, type TraineeNumbers } from './numbers.js';
+import { scriptedTrainee, type Sheet } from './scripted.js';
+import { watcherOf, watchOf, type Watcher } from './watcher.js';
 
 export interface Flown {
   readonly commands: readonly Command[];
@@ -23,10 +27,27 @@ export function flyInputs(scenario: ReadyScenario, airframe: Airframe, seed: num
   return { commands, flight: fly({ scenario, airframe, seed, whole: true }, commands) };
 }
 
+/** A trainee by name, by numbers (a person is drawn from them by the seed), or a person as drawn. */
+export type Trainee = TraineeName | TraineeNumbers | Watcher;
+
+const watcherFor = (trainee: Trainee, seed: number): Watcher => {
+  if (typeof trainee === 'string') return watcherOf(TRAINEE_NUMBERS[trainee], seed);
+  return 'thresholdLogSd' in trainee ? watcherOf(trainee, seed) : trainee;
+};
+
+/** A pilot for the run of a seed: what a scripted trainee does with this scenario. */
+export function pilotOf(scenario: ReadyScenario, airframe: Airframe, seed: number, trainee: Trainee, fixed: Fixed): Pilot {
+  const sheet: Sheet = {
+    scored: scenario.recognition !== undefined,
+    manoeuvreKt: (settingDeg) => manoeuvreKt(airframe, fixed, settingDeg, scenario.start.icing),
+  };
+  return scriptedTrainee(watchOf(watcherFor(trainee, seed), seed), fixed, sheet);
+}
+
 /** Flies a scripted trainee to the end by the scenario's own rule. */
-export function flyTrainee(scenario: ReadyScenario, airframe: Airframe, seed: number, trainee: TraineeName): Flown {
+export function flyTrainee(scenario: ReadyScenario, airframe: Airframe, seed: number, trainee: Trainee): Flown {
   const commands: Command[] = [];
   const flight = judge({ scenario, airframe, seed }, (world, see) =>
-    runBy(world, scriptedTrainee(trainee, world.fixed), commands, see));
+    runBy(world, pilotOf(scenario, airframe, seed, trainee, world.fixed), commands, see));
   return { commands, flight };
 }

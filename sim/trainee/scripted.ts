@@ -5,71 +5,123 @@
 import type { Command } from '../command.js';
 import type { Act } from '../files/act.js';
 import type { Fixed } from '../fixed.js';
-import { leftPointer, rightPointer } from '../pointers.js';
 import type { Pilot } from '../replay.js';
 import type { State } from '../state.js';
+import { answersOf } from './answers.js';
+import { openEye } from './eye.js';
+import { throttleOf } from './throttle.js';
+import type { Watch } from './watcher.js';
 
-/** How long behind one degree of shown split each lets go, ticks; null: never. */
-const LETS_GO = { prompt: 100, slow: 600, never: null } as const;
+/** What a trainee knows of the run beforehand. */
+export interface Sheet {
+  /** The first release is scored, and the hand stays off behind it. */
+  readonly scored: boolean;
+  /** Manoeuvre speed of a setting, kt. */
+  manoeuvreKt(settingDeg: number): number;
+}
 
-export type TraineeName = keyof typeof LETS_GO;
-/** Names of the scripted trainees. */
-export const TRAINEES = Object.keys(LETS_GO) as readonly TraineeName[];
-
-const SEEN_DEG = 1;
 /** Hands take a second between two acts; the drive is let go this much before the setting, for what it coasts. */
 const PAUSE_TICKS = 100;
 const COAST_DEG = 0.015;
 const FIRST_TOUCH_TICKS = 50;
+/** After a release in doubt: three seconds to look, then on. */
+const LOOK_TICKS = 300;
+/** The leading edge should have been out by now. */
+const LEADING_EDGE_TICKS = 1500;
+/** Slow enough for the next setting, or fast enough to retract, kt. */
+const SLOW_KT = 8;
+const FAST_KT = 2;
+
+/** Why the hand came off for good. */
+type Off = { readonly tick: number; readonly call: Act | null };
 
 /** A pilot that flies the task of a world. A fresh one is needed for every run. */
-export function scriptedTrainee(name: TraineeName, fixed: Fixed): Pilot {
-  const letsGo = LETS_GO[name];
+export function scriptedTrainee(watch: Watch, fixed: Fixed, sheet: Sheet): Pilot {
   const { settings } = fixed.task;
+  const eye = openEye(fixed, watch);
+  const answers = answersOf(fixed);
+  const throttle = throttleOf();
   let seq = 0;
   let free = PAUSE_TICKS; // next tick in which the hand is free
-  let seenTick = -1;
-  let letGoTick = -1;
+  let off: Off | null = null;
+  let saidMoving = false;
   let target = 0;
+  let touchTick = -1;
   let touching = false;
 
   return (s, push) => {
-    const act = (what: Act): void => {
+    const file = (what: Act): void => {
       push({ ...what, tick: s.tick, rank: 2, seq } as Command);
       seq += 1;
+    };
+    const act = (what: Act): void => {
+      file(what);
       free = s.tick + PAUSE_TICKS;
     };
-    const left = leftPointer(s, fixed.noise);
-    const right = rightPointer(s, fixed.noise);
-    if (seenTick < 0 && Math.abs(left - right) >= SEEN_DEG) seenTick = s.tick;
-    if (letGoTick >= 0) {
-      if (s.tick === letGoTick + PAUSE_TICKS) act({ do: 'callSplit' });
+    const handOff = (call: Act | null): void => { off = { tick: s.tick, call }; };
+
+    eye.look(s);
+    answers(s, file);
+    throttle(s, file);
+    if (off !== null) {
+      if (off.call !== null && s.tick === off.tick + PAUSE_TICKS) act(off.call);
+      else if (off.call?.do === 'callSplit' && !saidMoving && s.tick >= off.tick + 2 * PAUSE_TICKS && eye.stillParts(s)) {
+        saidMoving = true;
+        act({ do: 'callStillMoving' });
+      }
       return;
     }
-    const holding = s.drive !== 0;
-    if (holding) {
-      const setting = settings[target] as number;
-      const there = s.drive > 0 ? Math.max(left, right) >= setting - COAST_DEG : Math.min(left, right) <= setting + COAST_DEG;
-      const touched = touching && s.tick >= free - PAUSE_TICKS + FIRST_TOUCH_TICKS;
-      const splits = seenTick >= 0 && letsGo !== null && s.tick >= seenTick + letsGo;
-      if (!there && !touched && !splits) return;
+    const setting = settings[target];
+    if (s.drive !== 0) {
+      const there = setting !== undefined
+        && (s.drive > 0 ? Math.max(eye.leftDeg, eye.rightDeg) >= setting - COAST_DEG : Math.min(eye.leftDeg, eye.rightDeg) <= setting + COAST_DEG);
+      const touched = touching && s.tick >= touchTick + FIRST_TOUCH_TICKS;
+      const splits = eye.splits(s);
+      const nothing = eye.drivesNothing(s);
+      const doubts = !splits && !nothing && eye.doubts(s);
+      if (!there && !touched && !splits && !nothing && !doubts) return;
       act(letGo(s, fixed));
-      if (splits) letGoTick = s.tick;
+      if (splits || (there && eye.isApart())) handOff({ do: 'callSplit' });
+      else if (nothing) handOff({ do: 'callDriveFailed' });
       else if (there) target += 1;
+      else if (doubts && sheet.scored) handOff(null);
+      else if (doubts) free = s.tick + LOOK_TICKS;
       touching = false;
       return;
     }
-    if (s.tick < free || target >= settings.length || s.contactor !== 0) return;
-    const setting = settings[target] as number;
+    if (eye.runsOn(s)) {
+      act({ do: 'closeGuard' });
+      handOff({ do: 'callDriveFailed' });
+      return;
+    }
+    if (s.tick < free || setting === undefined || s.contactor !== 0) return;
+    const extends_ = setting > s.driveDeg;
     if (s.guardOpen === 0) act({ do: 'openGuard' });
     else if (s.armed === 0) act({ do: 'arm' });
+    else if (!fitSpeed(s, extends_ ? settings[target - 1] : setting, extends_, sheet, act)) return;
     else if (s.flapLeverDeg !== setting) act({ do: 'setFlapLever', settingDeg: setting });
-    else if (s.leadingEdgeGoing === 1 && s.leadingEdge < s.leadingEdgeStop) return;
-    else {
-      touching = s.leadingEdgeGoing === 0 && setting > s.driveDeg;
-      act(press(setting > s.driveDeg ? 'extend' : 'retract', fixed));
+    else if (s.leadingEdgeGoing === 1 && s.leadingEdge < 1) {
+      if (touchTick >= 0 && s.tick >= touchTick + LEADING_EDGE_TICKS && !watch.lapsed) handOff({ do: 'callDriveFailed' });
+    } else {
+      touching = s.leadingEdgeGoing === 0 && extends_;
+      if (touching) touchTick = s.tick;
+      act(press(extends_ ? 'extend' : 'retract', fixed));
     }
   };
+}
+
+/**
+ * Speed first where it matters: extending, the manoeuvre speed of what is out before the next setting; retracting, that
+ * of the setting to come before the lever. @returns whether the speed is there
+ */
+function fitSpeed(s: State, settingDeg: number | undefined, extending: boolean, sheet: Sheet, act: (what: Act) => void): boolean {
+  if (settingDeg === undefined || s.speedHold === 0) return true;
+  const wanted = Math.floor(sheet.manoeuvreKt(settingDeg) + 0.5);
+  if (extending ? s.selectedKt > wanted : s.selectedKt < wanted) {
+    act({ do: 'selectSpeed', speedKt: wanted });
+    return false;
+  }
+  return extending ? s.casKt <= s.selectedKt + SLOW_KT : s.casKt >= s.selectedKt - FAST_KT;
 }
 
 function press(way: 'extend' | 'retract', fixed: Fixed): Act {

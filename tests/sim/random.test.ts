@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { misfits, ready, scenarioSchema, type Airframe } from '../../sim/files/index.js';
-import { expand, run, runBy, scriptedTrainee, TRAINEES, type Command, type State } from '../../sim/index.js';
+import { expand, run, runBy, pilotOf, TRAINEES, type Command, type State, type TraineeName, type World } from '../../sim/index.js';
 import { AIRFRAME, AIRFRAME_B } from './bench.js';
 
 const hundredths = (max: number) => fc.integer({ min: 0, max: max * 100 }).map((n) => n / 100);
@@ -49,7 +49,8 @@ function worldOf({ airframe, faults, events, scored, noisy, clean, seed }: Made)
     ...(scored ? { recognition: {} } : {}),
   });
   expect(misfits(made, airframe)).toEqual([]);
-  return expand(ready(made, airframe), airframe, seed);
+  const full = ready(made, airframe);
+  return { world: expand(full, airframe, seed), pilot: (trainee: TraineeName, { fixed }: World) => pilotOf(full, airframe, seed, trainee, fixed) };
 }
 
 function legal(s: State, stopDeg: number): void {
@@ -61,10 +62,10 @@ function legal(s: State, stopDeg: number): void {
 describe('any scenario', () => {
   it.each(TRAINEES)('flown by %s ends within its limit, legal in every tick', (trainee) => {
     fc.assert(fc.property(scenarios, (made) => {
-      const world = worldOf(made);
+      const { world, pilot } = worldOf(made);
       const log: Command[] = [];
       const { drive } = world.fixed;
-      const flown = runBy(world, scriptedTrainee(trainee, world.fixed), log, (s) => legal(s, drive.stopDeg));
+      const flown = runBy(world, pilot(trainee, world), log, (s) => legal(s, drive.stopDeg));
       expect(flown.ticks).toBeLessThanOrEqual(12000);
       // The hash throws where a number is none; the log alone gives it again.
       expect(run(world, log).hash).toBe(flown.hash);
