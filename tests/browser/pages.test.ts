@@ -35,8 +35,8 @@ test('by keyboard alone: choose, brief, start, hold, let go, call, judge, debrie
   for (let tab = 0; tab < 6 && !(await page.evaluate(() => document.activeElement?.matches('input[type=radio]'))); tab += 1) await page.keyboard.press('Tab');
   await page.keyboard.press('Space');
   await page.keyboard.press('Enter');
+  await expect.poll(() => page.locator('h1').textContent()).toMatch(/^The (left|right) side stopped at \d\.\d°\. You let go \d\.\d s later, 0\.\d\d° further apart\.$/);
   const sentence = (await page.locator('h1').textContent()) ?? '';
-  expect(sentence).toMatch(/^The (left|right) side stopped at \d\.\d°\. You let go \d\.\d s later, 0\.\d\d° further apart\.$/);
   const record = await save(page);
   expect(verify(record)).toMatchObject({ ok: true, refused: [] });
   // A machine too busy to draw for a quarter of a second voids a run, and the record says so.
