@@ -130,7 +130,7 @@ test('the speaker: unlocked by a press, heard within 100 ms of its cause, one at
 });
 
 test('without any sound device the speaker is silent and nothing else fails', async () => {
-  const { page, close } = await openApp('', { before: () => { (globalThis as unknown as { AudioContext: unknown }).AudioContext = class { constructor() { throw new Error('no device'); } }; } });
+  const { page, close } = await openApp('', { before: () => { (globalThis as unknown as { AudioContext: unknown }).AudioContext = function none() { throw new Error('no device'); }; } });
   await withSound(page);
   await page.evaluate(() => {
     const speaker = (globalThis as unknown as { sound: { openSpeaker(): Speaking } }).sound.openSpeaker();
