@@ -16,7 +16,7 @@ import { QUIET, throwNoise } from './noise.js';
 import { exp } from './portable.js';
 import { prepare, type Prepared } from './prepare.js';
 import { initialState, type State } from './state.js';
-import type { EndMode, TaskRule } from './task/rule.js';
+import { AFTER_BLOW_BACK_TICKS, AFTER_TICKS, type EndMode, type TaskRule } from './task/rule.js';
 import { DT, FT, ticksOf } from './units.js';
 
 /**
@@ -38,13 +38,14 @@ export function expand(scenario: ReadyScenario, airframe: Airframe, seed: number
 }
 
 function taskRule(scenario: ReadyScenario, airframe: Airframe, whole: boolean): TaskRule {
-  const { recognition, task } = scenario;
+  const { recognition, task, faults } = scenario;
   const mode: EndMode = whole ? 'whole' : recognition === undefined ? 'drill' : 'scored';
   return {
     settings: task.settings, limitTicks: ticksOf(task.limitS), mode,
     recognition: recognition !== undefined,
     limitDeg: recognition?.limitDeg ?? airframe.recognition.limitDeg,
     seenDeg: recognition?.seenDeg ?? 0.1,
+    afterTicks: mode === 'drill' && faults.some(({ kind }) => kind === 'blowback') ? AFTER_BLOW_BACK_TICKS : AFTER_TICKS,
   };
 }
 

@@ -4,6 +4,7 @@
  */
 import * as z from 'zod/mini';
 import { quantity, text, whole, word } from './quantity.js';
+import { PROCEDURE_ITEMS } from '../score/items/item.js';
 import { OUTCOMES } from './record.js';
 import { LONGEST_S } from './trigger.js';
 
@@ -27,7 +28,7 @@ const more = whole('Problems that are not listed.', '1', 0, 1e9);
 const event = z.strictObject({
   atS: at, what: said('What happened.'), name: none(said('Name of the fault.')), deg: none(number('Setting.', 'deg')),
 });
-const item = z.strictObject({ item: said('What was looked at.'), ok: none(flag('null: the run never asked for it.')), atS: none(at) });
+const item = z.strictObject({ item: word('What was looked at.', PROCEDURE_ITEMS), ok: none(flag('null: the run never asked for it.')), atS: none(at) });
 
 const row = z.strictObject({
   atS: at,
@@ -47,6 +48,7 @@ const flown = {
   ticks: whole('Length of the run, 100 a second.', '1', 0, LONGEST_S * 100 + 100),
   hash: text('Of the states of the run.', 16),
   outcome: word('What the run comes to.', OUTCOMES),
+  passed: none(flag('A good outcome and no item of the procedure broken; null where the run decides nothing.')),
   onsetS: none(number('First tick in which a fault acted while the drive moved.', 's')),
   releaseS: none(number('The scored release.', 's')),
   growthAtReleaseDeg: none(number('Growth of the shown split at the release: what is scored.', 'deg')),

@@ -3,7 +3,9 @@ import type { RunRecord } from '../files/record.js';
 import { expand } from '../expand.js';
 import { fly, type Flight, type FlightRequest } from './flight.js';
 import { commandsOfRecord, requestOf } from './replayed.js';
-import { traceRows, type TraceRow } from './trace.js';
+import { calloutWatcher, type Callout } from './callouts.js';
+import { debriefRow, type DebriefRow } from './debrief-row.js';
+import { rowsOf } from './trace.js';
 
 export interface Debrief {
   readonly flight: Flight;
@@ -15,7 +17,10 @@ export interface Debrief {
   readonly limitDeg: number;
   /** What the run would have come to with the hand off one second later: final true split and roll authority. */
   readonly oneSecondMore: { readonly finalSplitDeg: number; readonly rollAuthorityPct: number } | null;
-  readonly rows: readonly TraceRow[];
+  /** The same with the hand off one second sooner; null where that would be before onset or the run has no such release. */
+  readonly oneSecondSooner: Debrief['oneSecondMore'];
+  readonly callouts: readonly Callout[];
+  readonly rows: readonly DebriefRow[];
 }
 
 const SECOND = 100;
@@ -26,13 +31,20 @@ export function debriefOf(record: RunRecord, everyTicks = 10): Debrief {
   const log = commandsOfRecord(record);
   const flight = fly(request, log);
   const { fixed } = expand(request.scenario, request.airframe, request.seed, request.whole);
+  const heard = calloutWatcher(fixed);
+  const rows = rowsOf(request, log, flight.ticks, 1, (s, all) => {
+    heard.see(s);
+    return s.tick % everyTicks === 0 || s.tick === flight.ticks ? debriefRow(s, all, request) : null;
+  }).filter((row) => row !== null);
   return {
     flight,
     fault: faultOf(flight, fixed.agenda.entries),
     oneDegreeS: flight.events.find((event) => event.what === 'oneDegree')?.atS ?? null,
     limitDeg: fixed.task.limitDeg,
-    oneSecondMore: oneSecondMore(request, log, flight),
-    rows: traceRows(request, log, flight.ticks, everyTicks),
+    oneSecondMore: shifted(request, log, flight, SECOND),
+    oneSecondSooner: shifted(request, log, flight, -SECOND),
+    callouts: heard.callouts(log, flight.ticks),
+    rows,
   };
 }
 
@@ -50,13 +62,13 @@ function faultOf(flight: Flight, entries: Entries): Debrief['fault'] {
   return null;
 }
 
-/** The same run with the scored release and all behind it one second later. */
-function oneSecondMore(request: FlightRequest, log: ReturnType<typeof commandsOfRecord>, flight: Flight): Debrief['oneSecondMore'] {
+/** The same run with the scored release and all behind it so many ticks later, or sooner. */
+function shifted(request: FlightRequest, log: ReturnType<typeof commandsOfRecord>, flight: Flight, ticks: number): Debrief['oneSecondMore'] {
   const { releaseS, onsetS } = flight.score;
   // A stopped run ends where it stopped, whatever the hand would have done.
-  if (request.stopTick !== undefined || releaseS === null || onsetS === null || releaseS < onsetS) return null;
+  if (request.stopTick !== undefined || releaseS === null || onsetS === null || releaseS + Math.min(0, ticks / SECOND) < onsetS) return null;
   const from = Math.floor(releaseS * SECOND);
-  const later = log.map((command) => (command.tick >= from ? { ...command, tick: command.tick + SECOND } : command));
-  const { score } = fly(request, later);
+  const moved = log.map((command) => (command.tick >= from ? { ...command, tick: command.tick + ticks } : command));
+  const { score } = fly(request, moved);
   return { finalSplitDeg: score.finalSplitDeg, rollAuthorityPct: score.rollAuthorityPct };
 }

@@ -3,6 +3,8 @@ import type { Fixed } from '../fixed.js';
 import { dynamicPressure } from '../flight/motion.js';
 import { rollAuthorityPct } from '../flight/roll.js';
 import { growth, shownDifference } from '../pointers.js';
+import { ONE_DEGREE } from './events.js';
+import { failureWatcher, type Failure } from './failure.js';
 import type { State } from '../state.js';
 
 export interface Facts {
@@ -16,7 +18,14 @@ export interface Facts {
   readonly splitAtReleaseDeg: number;
   readonly growthAtEndDeg: number;
   readonly splitCallTick: number;
-  readonly repressTick: number;
+  /** Most that had grown by the first call of a split, deg; 0 without one. */
+  readonly growthAtCallDeg: number;
+  readonly failedCallTick: number;
+  readonly failure: Failure;
+  /** First arrival at any setting with 1 degree or more shown and no call within 5 s; -1 for none. */
+  readonly missedArrivalTick: number;
+  /** Last press of the drive; -1 for none. */
+  readonly pressTick: number;
   readonly finalSplitDeg: number;
   readonly rollAuthorityPct: number;
   readonly settingsReached: number;
@@ -26,6 +35,12 @@ export interface Gatherer {
   see(state: State): void;
   facts(end: State): Facts;
 }
+
+/** A call counts for a release or an arrival up to this long behind it, ticks. */
+export const CALL_TICKS = 500;
+
+/** Whether a call came at most 5 s behind a moment; one before it counts as well. */
+export const calledBehind = (callTick: number, tick: number): boolean => callTick >= 0 && callTick - tick <= CALL_TICKS;
 
 /** Roll authority used by the true split of a state, %. */
 export const authorityNow = (s: State, fixed: Fixed): number =>
@@ -43,10 +58,22 @@ export function gatherer(fixed: Fixed, start: State, fractionAt: (tick: number) 
   let arrived = false;
   let growthAt = 0;
   let splitAt = 0;
+  let mostGrown = 0;
+  let growthAtCall = 0;
+  let settingNext = start.settingNext;
+  const apartArrivals: number[] = [];
+  const failures = failureWatcher();
   return {
     see(s) {
       const shown = shownDifference(s, fixed.noise);
       const grown = growth(s, fixed.noise);
+      mostGrown = Math.max(mostGrown, grown);
+      failures.see(s);
+      if (s.splitCallTick === s.tick - 1 && s.splitCallTick >= 0) growthAtCall = mostGrown;
+      if (s.settingNext !== settingNext) {
+        settingNext = s.settingNext;
+        if (Math.abs(shown) >= ONE_DEGREE) apartArrivals.push(s.tick - 1);
+      }
       if (s.releaseTick !== releaseTick) {
         releaseTick = s.releaseTick;
         fraction = fractionAt(releaseTick);
@@ -63,7 +90,10 @@ export function gatherer(fixed: Fixed, start: State, fractionAt: (tick: number) 
       releaseTick, releaseFraction: fraction, arrived,
       growthAtReleaseDeg: growthAt, splitAtReleaseDeg: splitAt,
       growthAtEndDeg: growth(end, fixed.noise),
-      splitCallTick: end.splitCallTick, repressTick: end.repressTick,
+      splitCallTick: end.splitCallTick, growthAtCallDeg: growthAtCall,
+      failedCallTick: end.failedCallTick, failure: failures.failure(),
+      missedArrivalTick: apartArrivals.find((tick) => !calledBehind(end.splitCallTick, tick)) ?? -1,
+      pressTick: end.pressTick,
       finalSplitDeg: Math.abs(end.leftDeg - end.rightDeg),
       rollAuthorityPct: authorityNow(end, fixed),
       settingsReached: end.settingNext,

@@ -9,9 +9,11 @@ import { run, type Run, type See } from '../replay.js';
 import { copyState } from '../state.js';
 import type { EndWhy } from '../task/rule.js';
 import { witness, type RunEvent } from './events.js';
+import type { Failure } from './failure.js';
 import { gatherer, type Facts } from './facts.js';
 import { outcomeOf } from './outcome.js';
-import { procedureWatcher, type ProcedureItem } from './procedure.js';
+import type { ProcedureItem } from './items/item.js';
+import { passedOf, procedureWatcher } from './procedure.js';
 
 export interface Flight {
   readonly seed: number;
@@ -22,6 +24,10 @@ export interface Flight {
   readonly end: { readonly tick: number; readonly why: EndWhy };
   readonly events: readonly RunEvent[];
   readonly procedure: readonly ProcedureItem[];
+  /** How the drive failed, and the moment it showed itself, s; null where it did not. */
+  readonly failure: { readonly kind: NonNullable<Failure['kind']>; readonly atS: number } | null;
+  /** A good outcome and no item of the procedure broken; null where the run decides nothing. */
+  readonly passed: boolean | null;
 }
 
 /** What a page adds to a run; without one the tick's own time stands for frame and stamp. */
@@ -65,13 +71,17 @@ export function judge(request: FlightRequest, go: (world: World, see: See) => Ru
   const [happened, gathered, procedure] = seen;
   const flown = go(world, (state) => { for (const one of seen) one.see(state); });
   const facts = gathered.facts(flown.state);
+  const outcome = outcomeOf(facts, world.fixed.task, flown.why, timing.voided);
+  const items = procedure.items(facts);
   return {
     seed, ticks: flown.ticks, hash: flown.hash,
-    outcome: outcomeOf(facts, world.fixed.task, flown.why, timing.voided),
+    outcome,
     score: scoreOf(facts, timing),
     end: { tick: flown.ticks, why: flown.why },
     events: happened.events,
-    procedure: procedure.items(facts),
+    procedure: items,
+    failure: facts.failure.kind === null ? null : { kind: facts.failure.kind, atS: facts.failure.tick / 100 },
+    passed: passedOf(outcome, items),
   };
 }
 

@@ -2,16 +2,13 @@
 import type { Outcome } from '../files/record.js';
 import type { EndWhy, TaskRule } from '../task/rule.js';
 import { ONE_DEGREE } from './events.js';
-import type { Facts } from './facts.js';
+import { calledBehind, type Facts } from './facts.js';
 
 /** A release sooner after onset than this cannot be a reaction, ticks: the shortest simple reaction, 0.15 s. */
 export const SOONEST_TICKS = 15;
-/** A call counts for an arrival up to this long behind it, ticks. */
-export const CALL_TICKS = 500;
-
 /** Whether a split was called at or within 5 s of the release. */
 export const calledInTime = (facts: Facts): boolean =>
-  facts.splitCallTick >= 0 && facts.releaseTick >= 0 && facts.splitCallTick - facts.releaseTick <= CALL_TICKS;
+  facts.releaseTick >= 0 && calledBehind(facts.splitCallTick, facts.releaseTick);
 
 /** An arrival counts as one unless a split was called with it. */
 const isArrival = (facts: Facts): boolean => facts.arrived && !calledInTime(facts);
@@ -43,9 +40,15 @@ function scored(facts: Facts, rule: TaskRule): Outcome {
   return growthAtReleaseDeg < rule.limitDeg ? 'caught' : 'late';
 }
 
+/** A split was called though none had been shown. Diagnosing asks nothing more: a call on a lying pointer is right. */
+export const falselyCalled = (facts: Facts, rule: TaskRule): boolean =>
+  (facts.splitCallTick >= 0 && facts.growthAtCallDeg < rule.seenDeg) || (facts.failedCallTick >= 0 && !facts.failure.rightlyCalled);
+
+/** Outside sets a release is free and the call decides: a right one completes the run, a false one is a release for nothing. */
 function drilled(facts: Facts, rule: TaskRule, why: EndWhy): Outcome {
   if (why === 'lost') return 'lost';
-  if (facts.onsetTick >= 0 && isArrival(facts) && facts.splitAtReleaseDeg >= ONE_DEGREE) return 'missed';
-  const done = facts.settingsReached >= rule.settings.length || facts.splitCallTick >= 0;
+  if (facts.missedArrivalTick >= 0) return 'missed';
+  if (falselyCalled(facts, rule)) return 'falseRelease';
+  const done = facts.settingsReached >= rule.settings.length || facts.splitCallTick >= 0 || facts.failedCallTick >= 0;
   return done ? 'completed' : 'timeUp';
 }

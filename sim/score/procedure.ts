@@ -1,55 +1,31 @@
-/** Procedure items, each with the moment that proves it. `ok` is null where the run never asked for it. */
+/** The procedure of a run: its items in the order of the work, each with the moment that proves it. */
 import type { Airframe } from '../files/airframe.js';
-import type { ReadyScenario } from '../ready.js';
+import type { Outcome } from '../files/record.js';
 import type { Fixed } from '../fixed.js';
-import { limitNow } from '../marks.js';
-import type { State } from '../state.js';
-import type { Facts } from './facts.js';
-import { CALL_TICKS, isReaction } from './outcome.js';
+import type { ReadyScenario } from '../ready.js';
+import { driveStopped, failureCalled, noFalseCall } from './items/calls.js';
+import { bothThere, insideLimit, leadingEdgeOut, leverFirst } from './items/driving.js';
+import type { ProcedureItem, Watcher } from './items/item.js';
+import { leftAlone, leftAsIs, secondLook, splitCalled } from './items/split.js';
 
-export interface ProcedureItem {
-  readonly item: 'leverFirst' | 'insideLimit' | 'splitCalled' | 'leftAlone';
-  readonly ok: boolean | null;
-  /** The moment that proves it, s; null where there is none. */
-  readonly atS: number | null;
-}
-
-export interface Watcher {
-  see(state: State): void;
-  items(facts: Facts): ProcedureItem[];
-}
-
-/** Watches the procedure from the start of a run. */
-export function procedureWatcher(fixed: Fixed, scenario: ReadyScenario, airframe: Airframe): Watcher {
-  let pressTick = -1;
-  let leverOk: boolean | null = null;
-  let leverAtS: number | null = null;
-  let closestKt = Infinity;
-  let closestAtS = 0;
-  const asked = scenario.procedure;
+/** Watches the procedure from the start of a run; what the scenario does not ask for is left out. */
+export function procedureWatcher(fixed: Fixed, { procedure }: ReadyScenario, airframe: Airframe): Watcher {
+  const watchers: Watcher[] = [
+    ...(procedure.leverFirst ? [leverFirst(fixed)] : []),
+    insideLimit(airframe), leadingEdgeOut(), bothThere(fixed, 0),
+    ...(procedure.call ? [splitCalled(fixed), secondLook(fixed)] : []),
+    ...(procedure.leaveAlone ? [leftAlone(fixed), leftAsIs(fixed)] : []),
+    ...(procedure.call ? [failureCalled(), driveStopped(), noFalseCall(fixed)] : []),
+  ];
   return {
-    see(s) {
-      const atS = (s.tick - 1) / 100;
-      const over = limitNow(s, airframe).kt - s.casKt;
-      if (over < closestKt) { closestKt = over; closestAtS = atS; }
-      if (s.pressTick === pressTick) return;
-      pressTick = s.pressTick;
-      const setting = fixed.task.settings[s.settingNext];
-      if (setting === undefined || s.drive === 0) return;
-      const ahead = s.drive > 0 ? s.flapLeverDeg >= setting : s.flapLeverDeg <= setting;
-      if (leverOk === false) return;
-      leverOk = ahead;
-      leverAtS = atS;
-    },
-    items(facts) {
-      const split = isReaction(facts, fixed.task);
-      const inTime = facts.splitCallTick >= 0 && facts.splitCallTick - facts.releaseTick <= CALL_TICKS;
-      const at = (tick: number): number | null => (tick < 0 ? null : tick / 100);
-      const items: ProcedureItem[] = [{ item: 'insideLimit', ok: closestKt >= 0, atS: closestAtS }];
-      if (asked.leverFirst) items.unshift({ item: 'leverFirst', ok: leverOk, atS: leverAtS });
-      if (asked.call) items.push({ item: 'splitCalled', ok: split ? inTime : null, atS: split ? at(facts.splitCallTick) : null });
-      if (asked.leaveAlone) items.push({ item: 'leftAlone', ok: split ? facts.repressTick < 0 : null, atS: split ? at(facts.repressTick) : null });
-      return items;
-    },
+    see(s) { for (const one of watchers) one.see(s); },
+    items: (facts) => watchers.flatMap((one) => one.items(facts)),
   };
 }
+
+const PASSED: readonly Outcome[] = ['caught', 'held', 'completed'];
+const OPEN: readonly Outcome[] = ['void', 'undecided'];
+
+/** Whether a run passed: a good outcome and no item broken. null where the run decides nothing. */
+export const passedOf = (outcome: Outcome, items: readonly ProcedureItem[]): boolean | null =>
+  OPEN.includes(outcome) ? null : PASSED.includes(outcome) && items.every(({ ok }) => ok !== false);

@@ -56,15 +56,21 @@ export function traceRow(s: State, fixed: Fixed): TraceRow {
  * Rows every `everyTicks` ticks from the start to `untilTick`, both included.
  * @param everyTicks whole number, 1 or more
  */
-export function traceRows(request: FlightRequest, log: readonly Command[], untilTick: number, everyTicks: number): TraceRow[] {
+export const traceRows = (request: FlightRequest, log: readonly Command[], untilTick: number, everyTicks: number): TraceRow[] =>
+  rowsOf(request, log, untilTick, everyTicks, traceRow);
+
+/** The same with a row of one's own, made of the state and never keeping it. */
+export function rowsOf<Row>(
+  request: FlightRequest, log: readonly Command[], untilTick: number, everyTicks: number, rowOf: (s: State, fixed: Fixed) => Row,
+): Row[] {
   const { fixed, state } = expand(request.scenario, request.airframe, request.seed, request.whole);
   const s = copyState(state);
   const sorted = [...log].sort(byOrder);
-  const rows = [traceRow(s, fixed)];
+  const rows = [rowOf(s, fixed)];
   let next = firstAt(sorted, 0);
   while (s.tick < untilTick) {
     next = step(fixed, s, sorted, next);
-    if (s.tick % everyTicks === 0 || s.tick === untilTick) rows.push(traceRow(s, fixed));
+    if (s.tick % everyTicks === 0 || s.tick === untilTick) rows.push(rowOf(s, fixed));
   }
   return rows;
 }

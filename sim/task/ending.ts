@@ -1,16 +1,18 @@
 /** When a run is over, looked at at the end of every tick. */
 import type { State } from '../state.js';
-import { AFTER_RELEASE_TICKS, END_WHYS, LOST_BANK_RAD, LOST_TICKS, STILL_TICKS, type EndWhy, type TaskRule } from './rule.js';
+import { END_WHYS, LOST_BANK_RAD, LOST_TICKS, STILL_TICKS, type EndWhy, type TaskRule } from './rule.js';
+
+const isBehind = (callTick: number, now: number, rule: TaskRule): boolean => callTick >= 0 && now - callTick >= rule.afterTicks;
 
 /** Why the run ends at the tick count `now`; null while it goes on. */
 function whyNow(s: State, rule: TaskRule, growthDeg: number, now: number): EndWhy | null {
   if (rule.mode === 'whole') return now >= rule.limitTicks ? 'timeUp' : null;
   if (s.lostTicks >= LOST_TICKS || Math.abs(s.bankRad) > LOST_BANK_RAD) return 'lost';
   if (rule.mode === 'scored') {
-    if (s.releaseTick >= 0 && now - s.releaseTick >= AFTER_RELEASE_TICKS) return 'scored';
+    if (s.releaseTick >= 0 && now - s.releaseTick >= rule.afterTicks) return 'scored';
     if (s.releaseTick < 0 && growthDeg >= 2 * rule.limitDeg) return 'twiceLimit';
   } else {
-    if (s.splitCallTick >= 0 && now - s.splitCallTick >= AFTER_RELEASE_TICKS) return 'called';
+    if (isBehind(s.splitCallTick, now, rule) || isBehind(s.failedCallTick, now, rule)) return 'called';
     if (s.stillTicks >= STILL_TICKS) return 'done';
   }
   return now >= rule.limitTicks ? 'timeUp' : null;

@@ -21,12 +21,16 @@ export interface TaskRule {
   /** Growth below which a release cannot be a reaction, deg. */
   readonly seenDeg: number;
   readonly mode: EndMode;
+  /** How long a run goes on behind the scored release or the call, ticks. */
+  readonly afterTicks: number;
 }
 
 /** A release this close to a setting of the task is an arrival, deg. */
 export const ARRIVAL_DEG = 0.5;
-/** How long a run goes on behind the scored release or the call, and how long all must be still for a task to be done. */
-export const AFTER_RELEASE_TICKS = 2000;
+/** How long a run goes on behind the scored release or the call; a drill in which a side is blown back, longer. */
+export const AFTER_TICKS = 2000;
+export const AFTER_BLOW_BACK_TICKS = 9000;
+/** How long all must be still for a task to be done. */
 export const STILL_TICKS = 500;
 /** Control is lost when roll authority has been used up for this long, or past this bank. */
 export const LOST_TICKS = 300;

@@ -9,6 +9,7 @@ import type { Pilot } from '../replay.js';
 import type { State } from '../state.js';
 import { answersOf } from './answers.js';
 import { openEye } from './eye.js';
+import { rollOf } from './roll.js';
 import { throttleOf } from './throttle.js';
 import type { Watch } from './watcher.js';
 
@@ -41,6 +42,7 @@ export function scriptedTrainee(watch: Watch, fixed: Fixed, sheet: Sheet): Pilot
   const eye = openEye(fixed, watch);
   const answers = answersOf(fixed);
   const throttle = throttleOf();
+  const roll = rollOf();
   let seq = 0;
   let free = PAUSE_TICKS; // next tick in which the hand is free
   let off: Off | null = null;
@@ -63,6 +65,7 @@ export function scriptedTrainee(watch: Watch, fixed: Fixed, sheet: Sheet): Pilot
     eye.look(s);
     answers(s, file);
     throttle(s, file);
+    roll(s, file);
     if (off !== null) {
       if (off.call !== null && s.tick === off.tick + PAUSE_TICKS) act(off.call);
       else if (off.call?.do === 'callSplit' && !saidMoving && s.tick >= off.tick + 2 * PAUSE_TICKS && eye.stillParts(s)) {

@@ -14,6 +14,16 @@ export interface HornThresholds {
 }
 
 /**
+ * The lever angle below which the horn would sound now, deg; null where no lever angle decides: the gear is locked, the
+ * flaps are in the landing band (it sounds at any), or the aeroplane is too high for the take-off band.
+ */
+export function hornAngle(t: HornThresholds, flapDeg: number, liveEngines: number, gearLocked: number, heightFt: number): number | null {
+  if (gearLocked >= 1 || flapDeg > t.landingBandDeg) return null;
+  if (flapDeg <= t.takeOffBandDeg && heightFt >= t.heightFt) return null;
+  return liveEngines >= 2 ? t.bothLiveTlaDeg : t.oneLiveTlaDeg;
+}
+
+/**
  * The horn by itself, before any silencing.
  * @param flapDeg the further-out of the two sides' warning sensors: a stuck-low side must not hide the landing band
  * @param tlaDeg the lower lever of a live engine

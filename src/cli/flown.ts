@@ -5,9 +5,9 @@ import { columns } from './columns.js';
 
 /** What `run` and `replay` print with --json. */
 export function flownOutput(scenario: string, flight: Flight, trace: TraceRow[] | undefined): RunOutput {
-  const { seed, ticks, hash, outcome, score } = flight;
+  const { seed, ticks, hash, outcome, passed, score } = flight;
   return {
-    scenario, seed, ticks, hash, outcome,
+    scenario, seed, ticks, hash, outcome, passed,
     onsetS: score.onsetS, releaseS: score.releaseS,
     growthAtReleaseDeg: score.growthAtReleaseDeg, splitAtReleaseDeg: score.splitAtReleaseDeg,
     finalSplitDeg: score.finalSplitDeg, rollAuthorityPct: score.rollAuthorityPct,
@@ -35,7 +35,10 @@ const degrees = (deg: number | null): string => (deg === null ? 'none' : `${deg.
 const words = (camel: string): string => camel.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 
 const ITEMS: Readonly<Record<string, string>> = {
-  leverFirst: 'lever before drive', insideLimit: 'inside the limit speed', splitCalled: 'split called in time', leftAlone: 'drive left alone behind the split',
+  leverFirst: 'lever before drive', insideLimit: 'inside the limit speed', leadingEdgeOut: 'leading edge out before driving on',
+  bothThere: 'both pointers there', splitCalled: 'split called in time', secondLook: 'second look, still moving called',
+  leftAlone: 'drive left alone behind the split', leftAsIs: 'lever, guard and arm left as they are',
+  failureCalled: 'drive called failed', driveStopped: 'drive that ran on stopped', noFalseCall: 'nothing called that was not there',
 };
 
 function sentence({ outcome, onsetS, releaseS, growthAtReleaseDeg, ticks }: RunOutput, limitDeg: number | null): string {

@@ -2,7 +2,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { RunRecord } from '../../sim/files/index.js';
-import type { Debrief as Facts } from '../../sim/index.js';
+import type { Debrief as Facts, ProcedureItem } from '../../sim/index.js';
 import { Figure } from './figure.js';
 import { Page } from './frame.js';
 import type { House } from './house.js';
@@ -82,7 +82,12 @@ const Said = ({ run }: { run: RunRecord }) => (
   </table>
 );
 
-const ITEMS = { leverFirst: 'Lever before drive', insideLimit: 'Inside the limit speed', splitCalled: 'Split called', leftAlone: 'Switch left alone after' } as const;
+const ITEMS: Readonly<Record<ProcedureItem['item'], string>> = {
+  leverFirst: 'Lever before drive', insideLimit: 'Inside the limit speed', leadingEdgeOut: 'Leading edge out before driving on',
+  bothThere: 'Both pointers there', splitCalled: 'Split called', secondLook: 'Second look, still moving called',
+  leftAlone: 'Switch left alone after', leftAsIs: 'Lever, guard and arm left as they are',
+  failureCalled: 'Drive called failed', driveStopped: 'Drive that ran on stopped', noFalseCall: 'Nothing called that was not there',
+};
 
 const Procedure = ({ facts }: { facts: Facts }) => (
   <section class="procedure">

@@ -1,10 +1,10 @@
 // What a debrief says: each outcome in its own words, and no figure that the replay does not hold.
 import { expect, test } from 'vitest';
 import type { RunRecord } from '../../sim/files/index.js';
-import type { Debrief, TraceRow } from '../../sim/index.js';
+import type { Debrief, DebriefRow } from '../../sim/index.js';
 import { assessed, cost, headline, whyVoid } from '../../src/pages/words.js';
 
-const row = (atS: number, leftDeg: number, rightDeg: number) => ({ atS, leftDeg, rightDeg }) as TraceRow;
+const row = (atS: number, leftDeg: number, rightDeg: number) => ({ atS, leftDeg, rightDeg }) as DebriefRow;
 const quiet: RunRecord['score'] = {
   onsetS: null, firstFrameS: null, releaseS: null, afterOnsetS: null, growthAtReleaseDeg: null, splitAtReleaseDeg: null, finalSplitDeg: 0, rollAuthorityPct: 0,
 };
@@ -14,9 +14,10 @@ const split: RunRecord['score'] = {
 
 function debrief(outcome: RunRecord['outcome'], score: RunRecord['score'], more: Partial<Debrief> = {}): Debrief {
   return {
-    flight: { outcome, score, end: { tick: 4000, why: 'scored' }, events: [], procedure: [], seed: 1, ticks: 4000, hash: '' },
+    flight: { outcome, score, end: { tick: 4000, why: 'scored' }, events: [], procedure: [], seed: 1, ticks: 4000, hash: '', failure: null, passed: null },
     fault: score.onsetS === null ? null : { kind: 'disconnect', side: 'right' }, oneDegreeS: null, limitDeg: 2.5,
     oneSecondMore: score.onsetS === null ? null : { finalSplitDeg: 0.85, rollAuthorityPct: 6.4 },
+    oneSecondSooner: null, callouts: [],
     rows: [row(0, 4, 4), row(13.9, 6.1, 6.12), row(14.1, 6.15, 6.13)], ...more,
   };
 }

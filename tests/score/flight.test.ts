@@ -113,6 +113,7 @@ describe('debrief', () => {
     expect(debrief.flight.hash).toBe(hash);
     // One second at the split rate of one side driving, about 0.16 deg/s.
     expect((debrief.oneSecondMore?.finalSplitDeg ?? 0) - score.finalSplitDeg).toBeCloseTo(0.16, 2);
+    expect(score.finalSplitDeg - (debrief.oneSecondSooner?.finalSplitDeg ?? 9)).toBeCloseTo(0.16, 2);
     expect(requestOf(record).whole).toBe(undefined);
   });
 });

@@ -4,14 +4,17 @@ import { isReaction, outcomeOf } from '../../sim/score/outcome.js';
 import type { Facts } from '../../sim/score/facts.js';
 import type { TaskRule } from '../../sim/task/rule.js';
 
-const rule: TaskRule = { settings: [16], limitTicks: 10000, recognition: true, limitDeg: 2.5, seenDeg: 0.1, mode: 'scored' };
+const rule: TaskRule = { settings: [16], limitTicks: 10000, recognition: true, limitDeg: 2.5, seenDeg: 0.1, mode: 'scored', afterTicks: 2000 };
 const drill: TaskRule = { ...rule, recognition: false, mode: 'drill' };
 const LEAST = 1e-9;
+
+const NO_FAILURE = { tick: -1, kind: null, stoppedTick: -1, rightlyCalled: false } as const;
 
 /** A caught run: onset at tick 1000, let go 6 s later at 1 deg of growth, called a second later. */
 const facts = (change: Partial<Facts> = {}): Facts => ({
   onsetTick: 1000, releaseTick: 1600, releaseFraction: 0, arrived: false, growthAtReleaseDeg: 1, splitAtReleaseDeg: 1.1, growthAtEndDeg: 1.02,
-  splitCallTick: 1700, repressTick: -1, finalSplitDeg: 1.02, rollAuthorityPct: 7, settingsReached: 0, ...change,
+  splitCallTick: 1700, growthAtCallDeg: 1, failedCallTick: -1, failure: NO_FAILURE, missedArrivalTick: -1, pressTick: 100,
+  finalSplitDeg: 1.02, rollAuthorityPct: 7, settingsReached: 0, ...change,
 });
 const scored = (change: Partial<Facts>, voided = false) => outcomeOf(facts(change), rule, 'scored', voided);
 
@@ -51,7 +54,11 @@ describe('drills', () => {
   it.each([
     ['completed', { settingsReached: 1, onsetTick: -1, arrived: true, splitCallTick: -1 }, 'done'],
     ['completed', {}, 'called'],
-    ['missed', { settingsReached: 1, arrived: true, splitCallTick: -1 }, 'done'],
+    ['missed', { settingsReached: 1, arrived: true, splitCallTick: -1, missedArrivalTick: 1600 }, 'done'],
+    ['completed', { growthAtCallDeg: 0.1 }, 'called'],
+    ['falseRelease', { growthAtCallDeg: 0.1 - LEAST }, 'called'],
+    ['completed', { splitCallTick: -1, failedCallTick: 1700, failure: { tick: 1600, kind: 'nothing', stoppedTick: -1, rightlyCalled: true } }, 'called'],
+    ['falseRelease', { splitCallTick: -1, failedCallTick: 1700 }, 'called'],
     ['timeUp', { splitCallTick: -1, releaseTick: -1 }, 'timeUp'],
     ['lost', {}, 'lost'],
   ] as const)('%s', (outcome, change, why) => expect(outcomeOf(facts(change), drill, why, false)).toBe(outcome));

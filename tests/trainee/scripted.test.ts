@@ -84,3 +84,15 @@ describe('otherwise', () => {
     expect(commands.find(({ do: what }) => what === 'answer')).toMatchObject({ text: 'left', tick: 2301 });
   });
 });
+
+describe('flying', () => {
+  it('rolls by hand once a blown-back side has used up the autopilot, and keeps the wings level', () => {
+    const { flight, commands } = flown({ start: { flapDeg: 12, speedKt: 160, flapLeverDeg: 16 }, task: { limitS: 200 }, faults: [{ name: 'f', kind: 'blowback', side: 'left', when: { flapDeg: 13 } }] });
+    expect(flight.events.some(({ what }) => what === 'autopilotOff')).toBe(true);
+    expect(commands.some(({ do: what }) => what === 'roll')).toBe(true);
+    expect([flight.outcome, flight.end.why, flight.passed]).toEqual(['completed', 'called', true]);
+    // The model page: most of the authority is used by a side blown back from there (91 % from 16 at 143 kt).
+    expect(flight.score.rollAuthorityPct).toBeGreaterThan(70);
+    expect(flight.score.rollAuthorityPct).toBeLessThan(100);
+  });
+});

@@ -1,0 +1,78 @@
+/** What is kept while driving: lever before drive, inside the limit, leading edge out first, both pointers there. */
+import type { Airframe } from '../../files/airframe.js';
+import type { Fixed } from '../../fixed.js';
+import { limitNow } from '../../marks.js';
+import { leftPointer, rightPointer } from '../../pointers.js';
+import { ARRIVAL_DEG } from '../../task/rule.js';
+import { calledBehind } from '../facts.js';
+import { secondOf, type Watcher } from './item.js';
+
+/** The flap lever stands at the setting, or beyond it, before the drive is pressed toward it. */
+export function leverFirst(fixed: Fixed): Watcher {
+  let pressTick = -1;
+  let ok: boolean | null = null;
+  let at = -1;
+  return {
+    see(s) {
+      if (s.pressTick === pressTick) return;
+      pressTick = s.pressTick;
+      const setting = fixed.task.settings[s.settingNext];
+      if (setting === undefined || s.drive === 0 || ok === false) return;
+      ok = s.drive > 0 ? s.flapLeverDeg >= setting : s.flapLeverDeg <= setting;
+      at = s.tick - 1;
+    },
+    items: () => [{ item: 'leverFirst', ok, atS: secondOf(at) }],
+  };
+}
+
+/** Never faster than the lowest limit in force; proved where it was closest. */
+export function insideLimit(airframe: Airframe): Watcher {
+  let closestKt = Infinity;
+  let at = 0;
+  return {
+    see(s) {
+      const under = limitNow(s, airframe).kt - s.casKt;
+      if (under < closestKt) { closestKt = under; at = s.tick - 1; }
+    },
+    items: () => [{ item: 'insideLimit', ok: closestKt >= 0, atS: secondOf(at) }],
+  };
+}
+
+/** With the leading edge in at the start: behind the first touch, nothing is driven until it is out. */
+export function leadingEdgeOut(): Watcher {
+  let wasIn = false;
+  let pressTick = -1;
+  let ok: boolean | null = null;
+  let at = -1;
+  return {
+    see(s) {
+      if (s.leadingEdge === 0) wasIn = true;
+      if (s.pressTick === pressTick) return;
+      pressTick = s.pressTick;
+      if (!wasIn || s.pressLeadingEdge === 0 || s.drive <= 0 || ok === false) return;
+      ok = s.pressLeadingEdge >= 1;
+      at = s.tick - 1;
+    },
+    items: () => [{ item: 'leadingEdgeOut', ok, atS: secondOf(at) }],
+  };
+}
+
+/** At each arrival both pointers stand at the setting, unless a split was called there. */
+export function bothThere(fixed: Fixed, from: number): Watcher {
+  let settingNext = from;
+  const arrivals: { readonly tick: number; readonly both: boolean }[] = [];
+  return {
+    see(s) {
+      if (s.settingNext === settingNext) return;
+      const setting = fixed.task.settings[settingNext] as number;
+      settingNext = s.settingNext;
+      const isThere = (deg: number): boolean => Math.abs(deg - setting) <= ARRIVAL_DEG;
+      arrivals.push({ tick: s.tick - 1, both: isThere(leftPointer(s, fixed.noise)) && isThere(rightPointer(s, fixed.noise)) });
+    },
+    items({ splitCallTick }) {
+      const counted = arrivals.filter(({ tick, both }) => both || !calledBehind(splitCallTick, tick));
+      const apart = counted.find(({ both }) => !both);
+      return [{ item: 'bothThere', ok: counted.length === 0 ? null : apart === undefined, atS: secondOf((apart ?? counted.at(-1))?.tick ?? -1) }];
+    },
+  };
+}
