@@ -28,8 +28,9 @@ import { DT, FT, ticksOf } from './units.js';
 export function expand(scenario: ReadyScenario, airframe: Airframe, seed: number, whole = false): World {
   const prepared = prepare(airframe, scenario.start.massT);
   const task = taskRule(scenario, airframe, whole);
-  const fixed = {
-    ...prepared, task,
+  const { drive, flight, horn, gearPerTick } = prepared;
+  const fixed = { // written out: a spread would give each run a shape of its own, and the tick would pay for it
+    drive, flight, horn, gearPerTick, task,
     agenda: agendaOf(scenario, seed, task.limitTicks),
     noise: scenario.pointerNoise ? throwNoise(airframe, seed, task.limitTicks) : QUIET,
     groundM: scenario.start.groundFt * FT,

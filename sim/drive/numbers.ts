@@ -62,12 +62,38 @@ export interface DriveNumbers extends DriveData {
   readonly reset: number;
 }
 
-/** Prepares the constants of drive and heat. */
+/**
+ * Prepares the constants of drive and heat. Every key is written out: engines give all objects of one literal one shape,
+ * and a spread makes a new shape each time, which the tick would pay for in every run.
+ */
 export function driveNumbers(drive: DriveData, heat: HeatData): DriveNumbers {
   const current = heat.noLoadCurrent + heat.ratedTorqueNm / drive.stallTorqueNm;
   const ratedEnd = heat.cutOut / (1 - exp(-heat.ratedS / heat.onS));
   return {
-    ...drive,
+    stopDeg: drive.stopDeg,
+    noLoadRateDegPerS: drive.noLoadRateDegPerS,
+    stallTorqueNm: drive.stallTorqueNm,
+    timeConstantS: drive.timeConstantS,
+    frictionNm: drive.frictionNm,
+    brakeNm: drive.brakeNm,
+    limiterNm: drive.limiterNm,
+    noBackFactor: drive.noBackFactor,
+    gearing: drive.gearing,
+    efficiency: drive.efficiency,
+    flapAreaM2: drive.flapAreaM2,
+    flapChordM: drive.flapChordM,
+    hinge: drive.hinge,
+    hingePerDeg: drive.hingePerDeg,
+    pickUpS: drive.pickUpS,
+    dropOutS: drive.dropOutS,
+    windUpNmPerDeg: drive.windUpNmPerDeg,
+    shearNm: drive.shearNm,
+    blowBackHoldKNm: drive.blowBackHoldKNm,
+    blowBackDampingKNmSPerDeg: drive.blowBackDampingKNmSPerDeg,
+    leadingEdgeS: drive.leadingEdgeS,
+    normalRateDegPerS: drive.normalRateDegPerS,
+    extendSwitch: drive.extendSwitch,
+    retractSwitch: drive.retractSwitch,
     inertia: drive.timeConstantS * drive.stallTorqueNm / drive.noLoadRateDegPerS,
     rateStep: DT / (2 * drive.timeConstantS),
     inverseNoLoadRate: 1 / drive.noLoadRateDegPerS,

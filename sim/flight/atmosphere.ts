@@ -22,11 +22,17 @@ export function pressureRatio(heightM: number): number {
 /** Temperature over sea-level temperature. */
 export const temperatureRatio = (heightM: number): number => 1 - LAPSE * heightM / T0;
 
+/** Air density, kg/m3, of a pressure and a temperature over those at sea level: who has both need not ask the height again. */
+export const densityOf = (delta: number, theta: number): number => RHO0 * delta / theta;
+
 /** Air density, kg/m3. */
-export const density = (heightM: number): number => RHO0 * pressureRatio(heightM) / temperatureRatio(heightM);
+export const density = (heightM: number): number => densityOf(pressureRatio(heightM), temperatureRatio(heightM));
+
+/** Speed of sound, m/s, of a temperature over that at sea level. */
+export const soundSpeedOf = (theta: number): number => Math.sqrt(1.4 * GAS * T0 * theta);
 
 /** Speed of sound, m/s. */
-export const soundSpeed = (heightM: number): number => Math.sqrt(1.4 * GAS * T0 * temperatureRatio(heightM));
+export const soundSpeed = (heightM: number): number => soundSpeedOf(temperatureRatio(heightM));
 
 /** z to the power 2/7 for z near 1 to 3, by Newton on y^7 = z^2. */
 function twoSevenths(z: number): number {
@@ -35,7 +41,9 @@ function twoSevenths(z: number): number {
   for (let i = 0; i < 6; i += 1) {
     const y3 = y * y * y;
     const y6 = y3 * y3;
-    y -= (y6 * y - square) / (7 * y6);
+    const next = y - (y6 * y - square) / (7 * y6);
+    if (next === y) return y; // every further round gives the same
+    y = next;
   }
   return y;
 }
@@ -47,9 +55,12 @@ function impact(x: number): number {
 }
 
 /** Calibrated airspeed, kt, of a true airspeed in m/s. */
-export function casOfTas(tasMps: number, heightM: number): number {
-  const mach = tasMps / soundSpeed(heightM);
-  const overP0 = pressureRatio(heightM) * impact(0.2 * mach * mach);
+export const casOfTas = (tasMps: number, heightM: number): number =>
+  casOfMach(tasMps / soundSpeed(heightM), pressureRatio(heightM));
+
+/** Calibrated airspeed, kt, of a Mach number at a pressure over that at sea level. */
+export function casOfMach(mach: number, delta: number): number {
+  const overP0 = delta * impact(0.2 * mach * mach);
   return A0 * Math.sqrt(5 * (twoSevenths(overP0 + 1) - 1)) / KT;
 }
 

@@ -1,7 +1,7 @@
 /** Speed and height along a given path: midpoint Runge-Kutta, so order 2 with the mid-tick thrust and flap. */
 import type { State } from '../state.js';
 import { DT, RAD, clamp } from '../units.js';
-import { casOfTas, density, pressureRatio, soundSpeed } from './atmosphere.js';
+import { casOfMach, density, densityOf, pressureRatio, soundSpeedOf, temperatureRatio } from './atmosphere.js';
 import type { FlightNumbers } from './numbers.js';
 import { fractionOfLever, spooled, stepSpeedHold, thrustAvailable } from './thrust.js';
 
@@ -27,10 +27,6 @@ export function drag(n: FlightNumbers, shape: Shape, leftDeg: number, rightDeg: 
 /** Dynamic pressure, Pa. */
 export const dynamicPressure = (speedMps: number, heightM: number): number => 0.5 * density(heightM) * speedMps * speedMps;
 
-/** Thrust available of one engine, N, at a true airspeed and height. */
-const availableAt = (n: FlightNumbers, speedMps: number, heightM: number): number =>
-  thrustAvailable(n, pressureRatio(heightM), speedMps / soundSpeed(heightM));
-
 /** Steepest climb path of a go-around, speed that is given for a steeper path, and how fast the path may change a tick. */
 const CLIMB_MOST = 0.25;
 const CLIMB_PER_KT = 0.01;
@@ -50,21 +46,33 @@ function stepClimb(s: State, n: FlightNumbers, spareN: number): void {
 export function stepMotion(s: State, n: FlightNumbers, leftMidDeg: number, rightMidDeg: number): number {
   const cosine = Math.sqrt(1 - s.pathSin * s.pathSin);
   const lift = n.weightN * cosine;
-  const available = availableAt(n, s.speedMps, s.heightM);
-  const dragNow = drag(n, s, s.leftDeg, s.rightDeg, dynamicPressure(s.speedMps, s.heightM), lift);
+  // The air is asked once a height: in level flight start, middle and end of the tick lie in the same.
+  let delta = pressureRatio(s.heightM);
+  let theta = temperatureRatio(s.heightM);
+  let sound = soundSpeedOf(theta);
+  let rho = densityOf(delta, theta);
+  const available = thrustAvailable(n, delta, s.speedMps / sound);
+  const dragNow = drag(n, s, s.leftDeg, s.rightDeg, 0.5 * rho * s.speedMps * s.speedMps, lift);
   stepSpeedHold(s, n, dragNow, available);
 
   const left = spooled(n, s.leftThrust, s.leftLive === 1 ? fractionOfLever(n, s.leftTlaDeg) : 0);
-  const right = spooled(n, s.rightThrust, s.rightLive === 1 ? fractionOfLever(n, s.rightTlaDeg) : 0);
+  const even = s.leftThrust === s.rightThrust && s.leftTlaDeg === s.rightTlaDeg && s.leftLive === s.rightLive;
+  const right = even ? left : spooled(n, s.rightThrust, s.rightLive === 1 ? fractionOfLever(n, s.rightTlaDeg) : 0);
   const thrustNow = available * (s.leftThrust + s.rightThrust);
   if (s.goAround === 1) stepClimb(s, n, thrustNow - dragNow);
   const pull = -n.weightN * s.pathSin;
 
   const speedMid = s.speedMps + (DT / 2) * (thrustNow - dragNow + pull) / n.massKg;
   const heightMid = s.heightM + (DT / 2) * s.speedMps * s.pathSin;
-  const qMid = dynamicPressure(speedMid, heightMid);
+  if (heightMid !== s.heightM) {
+    delta = pressureRatio(heightMid);
+    theta = temperatureRatio(heightMid);
+    sound = soundSpeedOf(theta);
+    rho = densityOf(delta, theta);
+  }
+  const qMid = 0.5 * rho * speedMid * speedMid;
   const dragMid = drag(n, s, leftMidDeg, rightMidDeg, qMid, lift);
-  const thrustMid = availableAt(n, speedMid, heightMid) * 0.5 * ((s.leftThrust + left) + (s.rightThrust + right));
+  const thrustMid = thrustAvailable(n, delta, speedMid / sound) * 0.5 * ((s.leftThrust + left) + (s.rightThrust + right));
 
   s.speedMps += DT * (thrustMid - dragMid + pull) / n.massKg;
   s.heightM += DT * speedMid * s.pathSin;
@@ -73,6 +81,10 @@ export function stepMotion(s: State, n: FlightNumbers, leftMidDeg: number, right
   s.leftThrust = left;
   s.rightThrust = right;
   if (s.pathSin < 0 && s.heightM <= s.levelAtM) s.pathSin = 0;
-  s.casKt = casOfTas(s.speedMps, s.heightM);
+  if (s.heightM !== heightMid) {
+    delta = pressureRatio(s.heightM);
+    sound = soundSpeedOf(temperatureRatio(s.heightM));
+  }
+  s.casKt = casOfMach(s.speedMps / sound, delta);
   return qMid;
 }

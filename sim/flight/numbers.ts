@@ -49,20 +49,62 @@ export interface FlightNumbers extends FlightData, RollData {
   readonly inverseRollInertia: number;
   readonly reversalPa: number;
   readonly autopilotOffTicks: number;
+  /** The knots of lever map and greatest lift as rows of doubles: the tick walks them several times. */
+  readonly leverTlaDeg: Float64Array;
+  readonly leverFraction: Float64Array;
+  readonly clMaxFlapDeg: Float64Array;
+  readonly clMaxCl: Float64Array;
 }
 
-/** Prepares the constants for one mass, t. */
+/** Prepares the constants for one mass, t. Every key is written out, as in the drive: one literal, one shape. */
 export function flightNumbers(flight: FlightData, roll: RollData, massT: number): FlightNumbers {
   const massKg = massT * 1000;
   const arm = flight.spanM / 2 * roll.gyrationFactor;
   const reversal = roll.reversalKt * KT;
   return {
-    ...flight, ...roll, massKg,
+    areaM2: flight.areaM2,
+    spanM: flight.spanM,
+    clMax: flight.clMax,
+    clMaxFlapUpLeadingEdgeOut: flight.clMaxFlapUpLeadingEdgeOut,
+    staticThrustKN: flight.staticThrustKN,
+    machLoss: flight.machLoss,
+    machGain: flight.machGain,
+    leverMap: flight.leverMap,
+    spoolBaseS: flight.spoolBaseS,
+    spoolSlopeS: flight.spoolSlopeS,
+    fuelKgPerNs: flight.fuelKgPerNs,
+    fuelBaseKgPerS: flight.fuelBaseKgPerS,
+    clean: flight.clean,
+    leadingEdge: flight.leadingEdge,
+    flapSine2: flight.flapSine2,
+    gear: flight.gear,
+    engineOut: flight.engineOut,
+    oswald: flight.oswald,
+    oswaldPerDeg: flight.oswaldPerDeg,
+    liftingSurface: roll.liftingSurface,
+    clFlap: roll.clFlap,
+    clDamping: roll.clDamping,
+    flapEffect: roll.flapEffect,
+    flapEffectBase: roll.flapEffectBase,
+    flapEffectPerDeg2: roll.flapEffectPerDeg2,
+    control: roll.control,
+    reversalKt: roll.reversalKt,
+    stallKnee: roll.stallKnee,
+    stallControl: roll.stallControl,
+    gyrationFactor: roll.gyrationFactor,
+    controlRatePerS: roll.controlRatePerS,
+    autopilotLimit: roll.autopilotLimit,
+    autopilotOffS: roll.autopilotOffS,
+    massKg,
     weightN: massKg * G0,
     inversePiAspect: flight.areaM2 / (PI * flight.spanM * flight.spanM),
     staticThrustN: flight.staticThrustKN * 1000,
     inverseRollInertia: 1 / (massKg * arm * arm),
     reversalPa: 0.5 * RHO0 * reversal * reversal,
     autopilotOffTicks: Math.floor(roll.autopilotOffS * 100 + 0.5),
+    leverTlaDeg: Float64Array.from(flight.leverMap, ({ tlaDeg }) => tlaDeg),
+    leverFraction: Float64Array.from(flight.leverMap, ({ fraction }) => fraction),
+    clMaxFlapDeg: Float64Array.from(flight.clMax, ({ flapDeg }) => flapDeg),
+    clMaxCl: Float64Array.from(flight.clMax, ({ cl }) => cl),
   };
 }

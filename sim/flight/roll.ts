@@ -17,18 +17,22 @@ export const splitMoment = (n: FlightNumbers, leftDeg: number, rightDeg: number)
 
 /** Greatest lift coefficient at a flap position; the leading edge counts below the first setting. */
 export function clMax(n: FlightNumbers, deg: number, leadingEdge: number): number {
-  const knots = n.clMax;
-  let low = knots[0] as (typeof knots)[number];
-  const first = knots[1] as (typeof knots)[number];
-  if (deg < first.flapDeg) {
-    const up = leadingEdge >= 1 ? n.clMaxFlapUpLeadingEdgeOut : low.cl;
-    return up + (first.cl - up) * Math.max(0, deg) / first.flapDeg;
+  const { clMaxFlapDeg: degs, clMaxCl: cls } = n;
+  let from = degs[0] as number;
+  let low = cls[0] as number;
+  const first = degs[1] as number;
+  if (deg < first) {
+    const up = leadingEdge >= 1 ? n.clMaxFlapUpLeadingEdgeOut : low;
+    return up + ((cls[1] as number) - up) * Math.max(0, deg) / first;
   }
-  for (const high of knots) {
-    if (deg <= high.flapDeg) return low === high ? high.cl : low.cl + (high.cl - low.cl) * (deg - low.flapDeg) / (high.flapDeg - low.flapDeg);
+  for (let k = 1; k < degs.length; k += 1) {
+    const to = degs[k] as number;
+    const high = cls[k] as number;
+    if (deg <= to) return low + (high - low) * (deg - from) / (to - from);
+    from = to;
     low = high;
   }
-  return low.cl;
+  return low;
 }
 
 /** Roll moment coefficient of full control at pressure `qPa`, Pa: less with wing twist at speed, less near the stall. */

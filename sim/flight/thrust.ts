@@ -16,24 +16,27 @@ export function thrustAvailable(n: FlightNumbers, delta: number, mach: number): 
 
 /** Commanded fraction of thrust at a lever angle, straight between knots. */
 export function fractionOfLever(n: FlightNumbers, tlaDeg: number): number {
-  return between(n.leverMap, tlaDeg, 'tlaDeg', 'fraction');
+  return between(n.leverTlaDeg, n.leverFraction, tlaDeg);
 }
 
 /** Lever angle that commands a fraction; the stops outside the map. */
 export function leverOfFraction(n: FlightNumbers, fraction: number): number {
-  return between(n.leverMap, fraction, 'fraction', 'tlaDeg');
+  return between(n.leverFraction, n.leverTlaDeg, fraction);
 }
 
-type Knot = FlightNumbers['leverMap'][number];
-
-function between(knots: readonly Knot[], x: number, from: keyof Knot, to: keyof Knot): number {
-  let low = knots[0] as Knot;
-  if (x <= low[from]) return low[to];
-  for (const high of knots) {
-    if (x <= high[from]) return low[to] + (high[to] - low[to]) * (x - low[from]) / (high[from] - low[from] || 1);
+/** Straight lines through the points (xs, ys), xs rising; the end values outside. */
+function between(xs: Float64Array, ys: Float64Array, x: number): number {
+  let from = xs[0] as number;
+  let low = ys[0] as number;
+  if (x <= from) return low;
+  for (let k = 1; k < xs.length; k += 1) {
+    const to = xs[k] as number;
+    const high = ys[k] as number;
+    if (x <= to) return low + (high - low) * (x - from) / (to - from || 1);
+    from = to;
     low = high;
   }
-  return low[to];
+  return low;
 }
 
 /** Lower lever of a live engine, deg. */
