@@ -10,15 +10,16 @@ import type { State } from './state.js';
 
 const WORD = 30;
 
-type Low = 'pending0' | 'done0' | 'leaf0';
-const HIGH = { pending0: 'pending1', done0: 'done1', leaf0: 'leaf1' } as const;
+/** Whether a place is marked in a pair of words. */
+const has = (low: number, high: number, place: number): boolean =>
+  ((place < WORD ? low >> place : high >> (place - WORD)) & 1) === 1;
 
-const has = (s: State, low: Low, place: number): boolean =>
-  place < WORD ? ((s[low] >> place) & 1) === 1 : ((s[HIGH[low]] >> (place - WORD)) & 1) === 1;
+const isPending = (s: State, place: number): boolean => has(s.pending0, s.pending1, place);
+const isDone = (s: State, place: number): boolean => has(s.done0, s.done1, place);
 
-function put(s: State, low: Low, place: number): void {
+function put(s: State, low: 'pending0' | 'done0' | 'leaf0', high: 'pending1' | 'done1' | 'leaf1', place: number): void {
   if (place < WORD) s[low] |= 1 << place;
-  else s[HIGH[low]] |= 1 << (place - WORD);
+  else s[high] |= 1 << (place - WORD);
 }
 
 type Memo = 'memo0' | 'memo1' | 'memo2' | 'memo3' | 'memo4' | 'memo5' | 'memo6' | 'memo7';
@@ -26,7 +27,7 @@ const MEMOS: readonly Memo[] = ['memo0', 'memo1', 'memo2', 'memo3', 'memo4', 'me
 
 /** Whether an entry has acted by the end of the tick before `s.tick`. */
 export const hasActed = (s: State, entry: Entry): boolean =>
-  entry.when === null ? s.tick > entry.tick : has(s, 'done0', entry.place) && !has(s, 'pending0', entry.place);
+  entry.when === null ? s.tick > entry.tick : isDone(s, entry.place) && !isPending(s, entry.place);
 
 /** Start of a tick: what is due acts, in file order. */
 export function actDue(s: State, fixed: Fixed): void {
@@ -34,7 +35,7 @@ export function actDue(s: State, fixed: Fixed): void {
   const due = s.agendaNext < timed.length && (timed[s.agendaNext] as Entry).tick <= s.tick;
   if (!due && s.pending0 === 0 && s.pending1 === 0) return;
   for (const entry of entries) {
-    if (entry.when === null ? entry.tick === s.tick : has(s, 'pending0', entry.place)) act(s, fixed, entry);
+    if (entry.when === null ? entry.tick === s.tick : isPending(s, entry.place)) act(s, fixed, entry);
   }
   s.pending0 = 0;
   s.pending1 = 0;
@@ -49,11 +50,11 @@ function act(s: State, fixed: Fixed, entry: Entry): void {
 
 /** End of a tick: every watcher is looked at once. `driveDeg`, `casKt`, `heightM` are the values before the tick. */
 export function watch(s: State, fixed: Fixed, driveDeg: number, casKt: number, heightM: number): void {
-  for (const entry of fixed.agenda.entries) {
-    if (entry.when === null || has(s, 'done0', entry.place)) continue;
-    if (holds(s, entry.when, driveDeg, casKt, heightM)) {
-      put(s, 'done0', entry.place);
-      put(s, 'pending0', entry.place);
+  for (const entry of fixed.agenda.watched) {
+    if (isDone(s, entry.place)) continue;
+    if (holds(s, entry.when as Condition, driveDeg, casKt, heightM)) {
+      put(s, 'done0', 'done1', entry.place);
+      put(s, 'pending0', 'pending1', entry.place);
     }
   }
 }
@@ -67,13 +68,13 @@ function holds(s: State, when: Condition, driveDeg: number, casKt: number, heigh
       return acted >= 0 && s.tick + 1 - acted >= Math.max(1, when.delayTicks);
     }
     case 'crossing': {
-      if (has(s, 'leaf0', when.leaf)) return true;
+      if (has(s.leaf0, s.leaf1, when.leaf)) return true;
       const before = when.of === 'driveDeg' ? driveDeg : when.of === 'casKt' ? casKt : heightM;
       const now = s[when.of];
       const rises = before < when.at && now >= when.at;
       const falls = before > when.at && now <= when.at;
       const crossed = (rises && when.edge !== 'falling') || (falls && when.edge !== 'rising');
-      if (crossed) put(s, 'leaf0', when.leaf);
+      if (crossed) put(s, 'leaf0', 'leaf1', when.leaf);
       return crossed;
     }
     case 'all': {

@@ -34,6 +34,8 @@ export interface Agenda {
   readonly entries: readonly Entry[];
   /** Timed entries by tick, then place. */
   readonly timed: readonly Entry[];
+  /** The others, in file order. */
+  readonly watched: readonly Entry[];
 }
 
 /** Most entries and crossings that the latches of the state can hold. */

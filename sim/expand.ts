@@ -99,7 +99,7 @@ function agendaOf(scenario: ReadyScenario, seed: number, limitTicks: number): Ag
   if (counts.leaves > MOST_CROSSINGS) throw new RangeError(`${counts.leaves} crossings; at most ${MOST_CROSSINGS}`);
   if (names.size > MOST_MEMOS) throw new RangeError(`${names.size} names behind after; at most ${MOST_MEMOS}`);
   const timed = entries.filter((entry) => entry.when === null).sort((a, b) => a.tick - b.tick || a.place - b.place);
-  return { entries, timed };
+  return { entries, timed, watched: entries.filter((entry) => entry.when !== null) };
 }
 
 const drawnSide = (seed: number, place: number): Side => (dice(seed, `side ${place}`).uniform() < 0.5 ? 'left' : 'right');

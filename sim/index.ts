@@ -9,7 +9,7 @@ export { byOrder, type Command, type Rank } from './command.js';
 export { copyState, initialState, restore, snapshot, STATE_KEYS, type State, type StateKey } from './state.js';
 export { startHash, type Hash } from './hash.js';
 export { growth, leftPointer, rightPointer, shownDifference } from './pointers.js';
-export { limitNow, lowestNow, manoeuvreKt, type Limit, type LimitSource } from './marks.js';
+export { limitKtNow, limitNow, lowestNow, manoeuvreKt, type Limit, type LimitSource } from './marks.js';
 export { segmentOf, stampOfTick, tickInSegment, tickOfStamp, type ClockSegment } from './stamp.js';
 export { FT, KT, secondsOf, ticksOf, TICKS_PER_S } from './units.js';
 export { run, runBy, type Pilot, type Run } from './replay.js';

@@ -24,27 +24,39 @@ const PAST_DEG = 0.5;
 /** The setting whose limit holds with a side at `deg`: the lowest at or above it. */
 function settingOver(airframe: Airframe, deg: number): Airframe['settings'][number] | undefined {
   if (deg <= PAST_DEG) return airframe.settings[0];
-  return airframe.settings.find((setting) => setting.deg >= deg - PAST_DEG) ?? airframe.settings[airframe.settings.length - 1];
+  for (const setting of airframe.settings) if (setting.deg >= deg - PAST_DEG) return setting;
+  return airframe.settings[airframe.settings.length - 1];
 }
 
-/** The lowest of the limits that hold now, and what it is the limit of. */
+function settingOfLever(airframe: Airframe, leverDeg: number): Airframe['settings'][number] | undefined {
+  for (const setting of airframe.settings) if (setting.deg === leverDeg) return setting;
+  return undefined;
+}
+
+const gearKt = (s: State, { gear }: Airframe): number => (s.gear <= 0 ? Infinity : s.gear < 1 ? gear.operateKt : gear.extendedKt);
+
+/** The lowest of the limits that hold now, kt; Infinity where there is none. Makes nothing: it may be asked every tick. */
+export function limitKtNow(s: State, airframe: Airframe): number {
+  return Math.min(
+    settingOfLever(airframe, s.flapLeverDeg)?.limitKt ?? Infinity,
+    settingOver(airframe, s.leftDeg)?.limitKt ?? Infinity,
+    settingOver(airframe, s.rightDeg)?.limitKt ?? Infinity,
+    s.leadingEdge > 0 ? airframe.limits.leadingEdgeKt : Infinity,
+    s.contactor !== 0 ? airframe.limits.standbyDriveKt : Infinity,
+    gearKt(s, airframe),
+  );
+}
+
+/** The lowest of the limits that hold now, and what it is the limit of: lever, sides, leading edge, drive, gear; the first of equals. */
 export function limitNow(s: State, airframe: Airframe): Limit {
-  const lever = airframe.settings.find((setting) => setting.deg === s.flapLeverDeg);
-  const left = settingOver(airframe, s.leftDeg);
-  const right = settingOver(airframe, s.rightDeg);
-  const all: Limit[] = [
-    { kt: lever?.limitKt ?? Infinity, source: 'lever', settingDeg: lever?.deg ?? null },
-    { kt: left?.limitKt ?? Infinity, source: 'leftSide', settingDeg: left?.deg ?? null },
-    { kt: right?.limitKt ?? Infinity, source: 'rightSide', settingDeg: right?.deg ?? null },
-  ];
-  if (s.leadingEdge > 0) all.push({ kt: airframe.limits.leadingEdgeKt, source: 'leadingEdge', settingDeg: null });
-  if (s.contactor !== 0) all.push({ kt: airframe.limits.standbyDriveKt, source: 'drive', settingDeg: null });
-  if (s.gear > 0) {
-    const kt = s.gear < 1 ? airframe.gear.operateKt : airframe.gear.extendedKt;
-    all.push({ kt, source: 'gear', settingDeg: null });
-  }
-  const none: Limit = { kt: Infinity, source: 'none', settingDeg: null };
-  return all.reduce((low, limit) => (limit.kt < low.kt ? limit : low), none);
+  const kt = limitKtNow(s, airframe);
+  if (kt === Infinity) return { kt, source: 'none', settingDeg: null };
+  const sides = [
+    ['lever', settingOfLever(airframe, s.flapLeverDeg)], ['leftSide', settingOver(airframe, s.leftDeg)], ['rightSide', settingOver(airframe, s.rightDeg)],
+  ] as const;
+  for (const [source, setting] of sides) if (setting?.limitKt === kt) return { kt, source, settingDeg: setting.deg };
+  if (s.leadingEdge > 0 && airframe.limits.leadingEdgeKt === kt) return { kt, source: 'leadingEdge', settingDeg: null };
+  return { kt, source: s.contactor !== 0 && airframe.limits.standbyDriveKt === kt ? 'drive' : 'gear', settingDeg: null };
 }
 
 /** Stall warning above a stall speed: 3 kt or 3 %, whichever is more (14 CFR 25.207(d)). */

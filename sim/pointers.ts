@@ -2,15 +2,25 @@
 import { wanderAt, type Noise } from './noise.js';
 import type { State } from './state.js';
 
+/** A pointer that follows its side, deg on the flap scale. */
+const following = (deg: number, biasDeg: number, mismatchDeg: number, wander: readonly number[], perDeg: number): number =>
+  deg + biasDeg + (mismatchDeg + wanderAt(wander, perDeg, deg));
+
+/** Left pointer of a side at `deg` whose pointer is off by `biasDeg`, unless stuck, deg on the flap scale. */
+export const leftPointerAt = (noise: Noise, deg: number, biasDeg: number): number =>
+  following(deg, biasDeg, noise.leftMismatchDeg, noise.leftWander, noise.perDeg);
+
+/** The right one. */
+export const rightPointerAt = (noise: Noise, deg: number, biasDeg: number): number =>
+  following(deg, biasDeg, noise.rightMismatchDeg, noise.rightWander, noise.perDeg);
+
 /** Left pointer, deg on the flap scale. */
-export const leftPointer = (s: State, noise: Noise): number => s.leftStuck === 1
-  ? s.leftStuckDeg
-  : s.leftDeg + s.leftBiasDeg + (noise.leftMismatchDeg + wanderAt(noise.leftWander, noise.perDeg, s.leftDeg));
+export const leftPointer = (s: State, noise: Noise): number =>
+  (s.leftStuck === 1 ? s.leftStuckDeg : leftPointerAt(noise, s.leftDeg, s.leftBiasDeg));
 
 /** Right pointer, deg on the flap scale. */
-export const rightPointer = (s: State, noise: Noise): number => s.rightStuck === 1
-  ? s.rightStuckDeg
-  : s.rightDeg + s.rightBiasDeg + (noise.rightMismatchDeg + wanderAt(noise.rightWander, noise.perDeg, s.rightDeg));
+export const rightPointer = (s: State, noise: Noise): number =>
+  (s.rightStuck === 1 ? s.rightStuckDeg : rightPointerAt(noise, s.rightDeg, s.rightBiasDeg));
 
 /** Left minus right as shown, deg. */
 export const shownDifference = (s: State, noise: Noise): number => leftPointer(s, noise) - rightPointer(s, noise);

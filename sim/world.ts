@@ -21,7 +21,7 @@ import { dynamicPressure, stepMotion } from './flight/motion.js';
 import { rollAuthorityPct, stepRoll } from './flight/roll.js';
 import { lowerLiveTla } from './flight/thrust.js';
 import type { Noise } from './noise.js';
-import { growth, shownDifference } from './pointers.js';
+import { growth, leftPointerAt, rightPointerAt } from './pointers.js';
 import { copyState, type State } from './state.js';
 import { stepEnding } from './task/ending.js';
 import { notePress, noteRelease } from './task/release.js';
@@ -71,12 +71,7 @@ export function firstAt(sorted: readonly Command[], tick: number): number {
  */
 export function step(fixed: Fixed, s: State, sorted: readonly Command[], next: number): number {
   const wasHeld = isHeld(s);
-  const differenceDeg = shownDifference(s, fixed.noise);
-  const driveDeg = s.driveDeg;
-  const casKt = s.casKt;
-  const heightM = s.heightM;
-  const leftDeg = s.leftDeg + s.leftBiasDeg;
-  const rightDeg = s.rightDeg + s.rightBiasDeg;
+  const { driveDeg, casKt, heightM, leftDeg, rightDeg, leftBiasDeg, rightBiasDeg, leftStuck, rightStuck } = s;
 
   actDue(s, fixed);
   let after = next;
@@ -93,11 +88,14 @@ export function step(fixed: Fixed, s: State, sorted: readonly Command[], next: n
   const moved = s.driveDeg !== driveDeg || s.leftBlown + s.rightBlown > 0;
   if (moved) driftPointers(s);
   if (moved && s.onsetTick < 0 && splitsInForce(s)) {
-    const leftBy = s.leftStuck === 1 ? 0 : s.leftDeg + s.leftBiasDeg - leftDeg;
-    const rightBy = s.rightStuck === 1 ? 0 : s.rightDeg + s.rightBiasDeg - rightDeg;
+    const leftBy = s.leftStuck === 1 ? 0 : s.leftDeg + s.leftBiasDeg - (leftDeg + leftBiasDeg);
+    const rightBy = s.rightStuck === 1 ? 0 : s.rightDeg + s.rightBiasDeg - (rightDeg + rightBiasDeg);
     // A pointer that jumped while the drive stood has its onset when the drive next moves, counted from before the jump.
     const jump = leftBy === rightBy ? s.leftBiasDeg - s.rightBiasDeg : 0;
-    noteOnset(s, leftBy - rightBy + jump, differenceDeg - jump);
+    // What was shown before the tick is asked for only here, where it is needed; where a pointer sticks, it stays.
+    const leftWas = leftStuck === 1 ? s.leftStuckDeg : leftPointerAt(fixed.noise, leftDeg, leftBiasDeg);
+    const rightWas = rightStuck === 1 ? s.rightStuckDeg : rightPointerAt(fixed.noise, rightDeg, rightBiasDeg);
+    noteOnset(s, leftBy - rightBy + jump, leftWas - rightWas - jump);
   }
   soundHorn(s, fixed);
   watch(s, fixed, driveDeg, casKt, heightM);
@@ -166,5 +164,7 @@ function soundHorn(s: State, fixed: Fixed): void {
 function end(s: State, fixed: Fixed): void {
   const used = s.leftDeg === s.rightDeg ? 0
     : rollAuthorityPct(fixed.flight, dynamicPressure(s.speedMps, s.heightM), s.leftDeg, s.rightDeg, s.leadingEdge);
-  stepEnding(s, fixed.task, growth(s, fixed.noise), used);
+  // Growth decides only in a scored run that nobody has let go yet.
+  const asked = fixed.task.mode === 'scored' && s.releaseTick < 0;
+  stepEnding(s, fixed.task, asked ? growth(s, fixed.noise) : 0, used);
 }

@@ -1,6 +1,6 @@
 /** A row of a debrief's charts: the trace, with the marks and thresholds that were in force. */
 import type { Fixed } from '../fixed.js';
-import { limitNow, lowestNow, manoeuvreKt } from '../marks.js';
+import { limitKtNow, lowestNow, manoeuvreKt } from '../marks.js';
 import type { State } from '../state.js';
 import { FT } from '../units.js';
 import { hornAngle } from '../warning/horn.js';
@@ -20,7 +20,7 @@ export interface DebriefRow extends TraceRow {
 }
 
 export function debriefRow(s: State, fixed: Fixed, { airframe, scenario }: Pick<FlightRequest, 'airframe' | 'scenario'>): DebriefRow {
-  const limit = limitNow(s, airframe).kt;
+  const limit = limitKtNow(s, airframe);
   return {
     ...traceRow(s, fixed),
     limitKt: limit < Infinity ? limit : null,

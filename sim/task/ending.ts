@@ -4,7 +4,7 @@ import { END_WHYS, LOST_BANK_RAD, LOST_TICKS, STILL_TICKS, type EndWhy, type Tas
 
 const isBehind = (callTick: number, now: number, rule: TaskRule): boolean => callTick >= 0 && now - callTick >= rule.afterTicks;
 
-/** Why the run ends at the tick count `now`; null while it goes on. */
+/** Why the run ends at the tick count `now`; null while it goes on. Growth is looked at only before a scored release. */
 function whyNow(s: State, rule: TaskRule, growthDeg: number, now: number): EndWhy | null {
   if (rule.mode === 'whole') return now >= rule.limitTicks ? 'timeUp' : null;
   if (s.lostTicks >= LOST_TICKS || Math.abs(s.bankRad) > LOST_BANK_RAD) return 'lost';

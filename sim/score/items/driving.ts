@@ -1,7 +1,7 @@
 /** What is kept while driving: lever before drive, inside the limit, leading edge out first, both pointers there. */
 import type { Airframe } from '../../files/airframe.js';
 import type { Fixed } from '../../fixed.js';
-import { limitNow } from '../../marks.js';
+import { limitKtNow } from '../../marks.js';
 import { leftPointer, rightPointer } from '../../pointers.js';
 import { ARRIVAL_DEG } from '../../task/rule.js';
 import { calledBehind } from '../facts.js';
@@ -31,7 +31,7 @@ export function insideLimit(airframe: Airframe): Watcher {
   let at = 0;
   return {
     see(s) {
-      const under = limitNow(s, airframe).kt - s.casKt;
+      const under = limitKtNow(s, airframe) - s.casKt;
       if (under < closestKt) { closestKt = under; at = s.tick - 1; }
     },
     items: () => [{ item: 'insideLimit', ok: closestKt >= 0, atS: secondOf(at) }],
