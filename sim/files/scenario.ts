@@ -55,6 +55,7 @@ export const scenarioSchema = z.strictObject({
   title: text("The instructor's name of the scenario; the trainee never sees it.", 120),
   brief: text('What the trainee is told before the run.', 2000),
   notes: z.optional(text("The instructor's notes; the trainee never sees them.", 8000)),
+  order: z.optional(whole('Place among the shipped drills, from 1.', '1', 1, 999)),
   skill: z.optional(text('The one skill that the drill teaches.', 200)),
   passes: z.optional(trainees.check(z.meta({ description: 'Scripted trainees that pass.' }))),
   fails: z.optional(trainees.check(z.meta({ description: 'Scripted trainees that fail.' }))),

@@ -11,7 +11,7 @@ import { leftAlone, leftAsIs, secondLook, splitCalled } from './items/split.js';
 /** Watches the procedure from the start of a run; what the scenario does not ask for is left out. */
 export function procedureWatcher(fixed: Fixed, { procedure }: ReadyScenario, airframe: Airframe): Watcher {
   const watchers: Watcher[] = [
-    ...(procedure.leverFirst ? [leverFirst(fixed)] : []),
+    ...(procedure.leverFirst ? [leverFirst(fixed, airframe)] : []),
     insideLimit(airframe), leadingEdgeOut(), bothThere(fixed, 0),
     ...(procedure.call ? [splitCalled(fixed), secondLook(fixed)] : []),
     ...(procedure.leaveAlone ? [leftAlone(fixed), leftAsIs(fixed)] : []),

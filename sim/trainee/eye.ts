@@ -2,6 +2,7 @@
 import type { Fixed } from '../fixed.js';
 import { leftPointer, rightPointer } from '../pointers.js';
 import type { State } from '../state.js';
+import { ARRIVAL_DEG } from '../task/rule.js';
 import type { Watch } from './watcher.js';
 
 /** A drive that moves no pointer by this much in 5 s of holding does not run. */
@@ -27,8 +28,8 @@ export interface Eye {
   runsOn(s: State): boolean;
   /** One pointer still moves against the other, the switch let go. */
   stillParts(s: State): boolean;
-  /** Whether the pointers stand apart by what this eye notices. */
-  isApart(): boolean;
+  /** At an arrival: the pointers stand apart by what this eye notices, or one of them is short of the setting. */
+  isUneven(settingDeg: number): boolean;
 }
 
 export function openEye(fixed: Fixed, watch: Watch): Eye {
@@ -58,7 +59,7 @@ export function openEye(fixed: Fixed, watch: Watch): Eye {
       if (Math.abs(left - still.left) >= MOVED_DEG || Math.abs(right - still.right) >= MOVED_DEG) still = { tick: s.tick, left, right };
       if (seenTick < 0 && isApart()) seenTick = s.tick;
     },
-    isApart,
+    isUneven: (settingDeg) => !watch.lapsed && (isApart() || Math.max(Math.abs(left - settingDeg), Math.abs(right - settingDeg)) > ARRIVAL_DEG),
     splits: (s) => seenTick >= 0 && s.tick >= seenTick + watch.reactionTicks,
     doubts(s) {
       if (s.heldTicks < falseTicks) return false;
@@ -68,7 +69,7 @@ export function openEye(fixed: Fixed, watch: Watch): Eye {
     drivesNothing: (s) => held && !watch.lapsed && s.tick - still.tick >= NOTHING_TICKS,
     runsOn: (s) => {
       const moved = Math.min(Math.abs(left - letGo.left), Math.abs(right - letGo.right));
-      return !held && !watch.lapsed && letGo.tick >= 0 && s.tick === letGo.tick + COAST_TICKS && moved >= COAST_DEG;
+      return !held && !watch.lapsed && letGo.tick >= 0 && s.tick >= letGo.tick + COAST_TICKS && moved >= COAST_DEG;
     },
     stillParts: (s) => {
       const before = letGo.left - letGo.right;

@@ -84,7 +84,7 @@ export function scriptedTrainee(watch: Watch, fixed: Fixed, sheet: Sheet): Pilot
       const doubts = !splits && !nothing && eye.doubts(s);
       if (!there && !touched && !splits && !nothing && !doubts) return;
       act(letGo(s, fixed));
-      if (splits || (there && eye.isApart())) handOff({ do: 'callSplit' });
+      if (splits || (there && eye.isUneven(setting))) handOff({ do: 'callSplit' });
       else if (nothing) handOff({ do: 'callDriveFailed' });
       else if (there) target += 1;
       else if (doubts && sheet.scored) handOff(null);

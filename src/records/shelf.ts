@@ -24,13 +24,13 @@ export function shelf(): Shelved[] {
   );
   const find = (name: string): Airframe | undefined => airframes.get(name);
   return Object.keys(drillTexts)
-    .sort()
     .map((file) => {
       const scenario = sound(readScenario(drillTexts[file] as string, file, find));
       const airframe = airframeOf(scenario, find);
       if (airframe === undefined) throw new Error(`${file}: names an airframe that is not shipped`);
       return { scenario, airframe };
-    });
+    })
+    .sort((a, b) => (a.scenario.order ?? Infinity) - (b.scenario.order ?? Infinity));
 }
 
 /** A shipped file with a problem is a fault of the build, and is not passed over. */

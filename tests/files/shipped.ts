@@ -11,10 +11,16 @@ export const airframeText = textOf('airframes/airframe-a.json');
 export const drillNames = readdirSync(`${folder}drills`).filter((name) => name.endsWith('.json')).map((name) => name.slice(0, -5));
 export const drillText = (name: string): string => textOf(`drills/${name}.json`);
 
-const read = readAirframe(airframeText, 'airframe-a.json');
-if (!read.ok) throw new Error(JSON.stringify(read.problems));
-export const airframeA: Airframe = read.value;
-export const lookup = (name: string): Airframe | undefined => (name === airframeA.name ? airframeA : undefined);
+function airframe(file: string): Airframe {
+  const read = readAirframe(textOf(`airframes/${file}`), file);
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
+  return read.value;
+}
+export const airframeA = airframe('airframe-a.json');
+const airframeB = airframe('airframe-b.json');
+export const lookup = (name: string): Airframe | undefined => [airframeA, airframeB].find((one) => one.name === name);
+/** The airframe that a shipped drill names. */
+export const airframeFor = (scenario: Scenario): Airframe => lookup(scenario.airframe as string) as Airframe;
 
 export function drill(name: string): Scenario {
   const scenario = readScenario(drillText(name), name, lookup);

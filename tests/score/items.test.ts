@@ -23,6 +23,21 @@ describe('leading edge out first', () => {
     expect(item('leadingEdgeOut', [...touch, hold(500), letGo(600)], clean)).toEqual([false, 5]);
     expect(item('leadingEdgeOut', [hold(10), letGo(100)])).toEqual([null, null]);
     expect(item('leadingEdgeOut', touch, clean)).toEqual([null, null]);
+    // Held through: half a degree at about 0.17 deg/s is passed after some 3 s, long before the leading edge is out.
+    const [ok, atS] = item('leadingEdgeOut', [hold(10), letGo(1000)], clean);
+    expect(ok).toBe(false);
+    expect(atS).toBeGreaterThan(3);
+    expect(atS).toBeLessThan(8);
+  });
+});
+
+describe('the first touch', () => {
+  const clean = { start: { flapDeg: 0, speedKt: 195 }, task: { settings: [4], limitS: 60 } };
+  const log = [at(0, { do: 'arm' }, 0), hold(10, 1), letGo(60), at(900, { do: 'setFlapLever', settingDeg: 4 }), hold(1000, 60)];
+  it('may come before the first lever move where the airframe says so, and nowhere else', () => {
+    const firstTouch = (value: 'beforeLever' | 'afterLever') => fly({ scenario: scenario(clean), airframe: { ...AIRFRAME, procedure: { ...AIRFRAME.procedure, firstTouch: value } }, seed: 1 }, log).procedure[0];
+    expect(firstTouch('beforeLever')).toEqual({ item: 'leverFirst', ok: true, atS: 10 });
+    expect(firstTouch('afterLever')).toEqual({ item: 'leverFirst', ok: false, atS: 0.1 });
   });
 });
 

@@ -27,5 +27,15 @@ export function scenarioOn(airframe: Airframe, keys: Record<string, unknown>): R
 /** The same on Airframe A. */
 export const scenario = (keys: Record<string, unknown> = {}): ReadyScenario => scenarioOn(AIRFRAME, keys);
 
+/** The airframe that a shipped scenario names. */
+export const airframeOf = ({ airframe }: Pick<ReadyScenario, 'airframe'>): Airframe => {
+  const found = [AIRFRAME, AIRFRAME_B].find(({ name }) => name === airframe);
+  if (found === undefined) throw new Error('no shipped airframe of that name');
+  return found;
+};
+
 /** A shipped drill, ready to fly. */
-export const drill = (name: string): ReadyScenario => ready(scenarioSchema.parse(read(`drills/${name}.json`)), AIRFRAME);
+export function drill(name: string): ReadyScenario {
+  const made = scenarioSchema.parse(read(`drills/${name}.json`));
+  return ready(made, airframeOf(made));
+}

@@ -36,7 +36,7 @@ describe('when it goes wrong', () => {
   });
   it('a side that is still blown back is called', () => {
     const { commands } = flown({ start: { flapDeg: 14 }, faults: [{ name: 'f', kind: 'blowback', side: 'left', when: { heldS: 3 } }] });
-    expect(acts(commands).slice(-3)).toEqual(['releaseDrive', 'callSplit', 'callStillMoving']);
+    expect(acts(commands).filter((act) => act !== 'roll').slice(-3)).toEqual(['releaseDrive', 'callSplit', 'callStillMoving']);
     expect(when(commands, 'callStillMoving') - when(commands, 'releaseDrive')).toBeLessThanOrEqual(5);
   });
   it('nothing moves for 5 s of holding: lets go, calls the drive failed', () => {

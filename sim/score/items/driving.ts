@@ -7,8 +7,11 @@ import { ARRIVAL_DEG } from '../../task/rule.js';
 import { calledBehind } from '../facts.js';
 import { secondOf, type Watcher } from './item.js';
 
-/** The flap lever stands at the setting, or beyond it, before the drive is pressed toward it. */
-export function leverFirst(fixed: Fixed): Watcher {
+/**
+ * The flap lever stands at the setting, or beyond it, before the drive is pressed toward it. Where the airframe's
+ * procedure has the first touch before the first lever move, that press is not looked at.
+ */
+export function leverFirst(fixed: Fixed, { procedure }: Airframe): Watcher {
   let pressTick = -1;
   let ok: boolean | null = null;
   let at = -1;
@@ -18,6 +21,7 @@ export function leverFirst(fixed: Fixed): Watcher {
       pressTick = s.pressTick;
       const setting = fixed.task.settings[s.settingNext];
       if (setting === undefined || s.drive === 0 || ok === false) return;
+      if (procedure.firstTouch === 'beforeLever' && s.drive > 0 && s.pressLeadingEdge === 0) return;
       ok = s.drive > 0 ? s.flapLeverDeg >= setting : s.flapLeverDeg <= setting;
       at = s.tick - 1;
     },
@@ -38,15 +42,20 @@ export function insideLimit(airframe: Airframe): Watcher {
   };
 }
 
+/** The first touch moves the flaps this little, deg: more is driven through it. */
+const TOUCH_DEG = 0.5;
+
 /** With the leading edge in at the start: behind the first touch, nothing is driven until it is out. */
 export function leadingEdgeOut(): Watcher {
   let wasIn = false;
+  let inDeg = 0;
   let pressTick = -1;
   let ok: boolean | null = null;
   let at = -1;
   return {
     see(s) {
-      if (s.leadingEdge === 0) wasIn = true;
+      if (s.leadingEdge === 0) { wasIn = true; inDeg = s.driveDeg; }
+      if (wasIn && ok !== false && s.leadingEdge < 1 && s.driveDeg > inDeg + TOUCH_DEG) { ok = false; at = s.tick - 1; }
       if (s.pressTick === pressTick) return;
       pressTick = s.pressTick;
       if (!wasIn || s.pressLeadingEdge === 0 || s.drive <= 0 || ok === false) return;
