@@ -2,12 +2,15 @@
 import { render } from 'preact';
 import type { RunRecord } from '../sim/files/index.js';
 import type { Shelved } from './records/shelf.js';
-import { keyCard } from './input/card.js';
+import { keyCard, keyGroups } from './input/card.js';
 import { bindingsOf } from './input/keys.js';
+import { isBindable, rebind, rebindToDefault } from './input/rebind.js';
 import { App } from './pages/app.js';
 import { cardOf } from './pages/card.js';
-import type { Cabin, Flying, House } from './pages/house.js';
+import type { Cabin, Flying, House, Keys } from './pages/house.js';
 import './pages/look/index.css';
+import { endSample, playSample } from './sound/sample.js';
+import { openSpeaker } from './sound/speaker.js';
 import { pxPerDeg } from './view/dial.js';
 
 const APP = 'evenhand 0.1.0';
@@ -79,8 +82,23 @@ async function assess(record: RunRecord, said: RunRecord['assessment']): Promise
   return composeRecord({ ...parts, assessment: said });
 }
 
+const NO_KEY = { what: 'refused', why: 'That has no key.' } as const;
+const keys: Keys = {
+  groups: (changes) => keyGroups(bindingsOf(changes)),
+  rebind: (changes, intent, stroke) => (isBindable(intent) ? rebind(bindingsOf(changes), intent, stroke) : NO_KEY),
+  rebindToDefault: (changes, intent) => (isBindable(intent) ? rebindToDefault(bindingsOf(changes), intent) : NO_KEY),
+};
+
+const speaker = openSpeaker();
+
 const house: House = {
   keyCard: (changes) => keyCard(bindingsOf(changes)),
+  keys,
+  unlock() {
+    endSample();
+    speaker.unlock();
+  },
+  trySound: playSample,
   isolated: crossOriginIsolated,
   drills: async () => (await shelf()).map((one, index) => cardOf(one, index + 1)),
   warm: () => void (kit ??= fetchKit()),

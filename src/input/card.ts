@@ -31,11 +31,25 @@ export function keyText({ code, shift }: Stroke): string[] {
   return shift ? ['Shift', sign] : [sign];
 }
 
+const lineOf = (intent: Bindable, bindings: Bindings): KeyLine => ({ intent, keys: keyText(bindings[intent]), does: DOES[intent], held: intent === 'extend' });
+
+const PAUSE: KeyLine = { intent: 'pause', keys: ['Esc'], does: 'pause', held: false };
+
 /** What acts in a drill today, in the order in which a hand meets it. */
 const CARD: readonly Bindable[] = ['guard', 'arm', 'extend', 'retract', 'off', 'leverAft', 'leverForward', 'call'];
 
 /** The card of keys that the brief shows. */
-export function keyCard(bindings: Bindings = DEFAULT_BINDINGS, intents: readonly Bindable[] = CARD): KeyLine[] {
-  const line = (intent: Bindable): KeyLine => ({ intent, keys: keyText(bindings[intent]), does: DOES[intent], held: intent === 'extend' });
-  return [...intents.map(line), { intent: 'pause', keys: ['Esc'], does: 'pause', held: false }];
-}
+export const keyCard = (bindings: Bindings = DEFAULT_BINDINGS, intents: readonly Bindable[] = CARD): KeyLine[] => [...intents.map((intent) => lineOf(intent, bindings)), PAUSE];
+
+const GROUPS: readonly (readonly [name: string, intents: readonly Bindable[]])[] = [
+  ['Standby drive', ['guard', 'arm', 'extend', 'retract', 'off']],
+  ['Flap lever', ['leverAft', 'leverForward']],
+  ['Sound', ['silenceCover', 'silence', 'mute']],
+  ['Calls', ['call', 'callClear', 'callFailed', 'callMoving']],
+  ['Answers', ['answer1', 'answer2', 'answer3', 'answer4']],
+  ['Flying', ['speedUp', 'speedDown', 'speedHold', 'thrustForward', 'thrustAft', 'goAround', 'gear', 'rollLeft', 'rollRight']],
+];
+
+/** Every key that can be changed, by what it belongs to. */
+export const keyGroups = (bindings: Bindings): { name: string; lines: KeyLine[] }[] =>
+  GROUPS.map(([name, intents]) => ({ name, lines: intents.map((intent) => lineOf(intent, bindings)) }));

@@ -8,6 +8,7 @@ import { Page } from './frame.js';
 import type { House } from './house.js';
 import { Say } from './say.js';
 import { goInstead, route, started } from './session.js';
+import { Setup } from './setup.js';
 
 export function App({ house }: { house: House }) {
   const now = route.value;
@@ -17,6 +18,7 @@ export function App({ house }: { house: House }) {
     case 'run': return started.value ? <Drill key={now.number} house={house} number={now.number} seed={now.seed} /> : <NotStarted number={now.number} seed={now.seed} />;
     case 'say': return <Say house={house} number={now.number} seed={now.seed} />;
     case 'debrief': return <Debrief house={house} />;
+    case 'settings': return <Setup house={house} />;
     case 'nowhere': return <Nowhere />;
   }
 }

@@ -34,7 +34,7 @@ export function Brief({ house, number, seed }: { house: House; number: number; s
         <div>
           <p class="large">{brief}</p>
           <div class="start">
-            <button class="button" type="button" onClick={() => { started.value = true; go({ page: 'run', number, seed }); }}>Start</button>
+            <button class="button" type="button" onClick={() => { house.unlock(); started.value = true; go({ page: 'run', number, seed }); }}>Start</button>
             <p>{limitDeg === null
               ? 'A release is a pause here; a split needs the call.'
               : `The first release is scored, and is late from ${limitDeg}° of growth.`}

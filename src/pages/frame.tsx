@@ -1,24 +1,41 @@
 /** What stands about every page: the name, day or night, the caution. */
+import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import { look, type Look } from './settings.js';
+import { look, muted } from './settings.js';
 
 export const CAUTION = 'A practice aid on an invented airframe. It earns no credit. Your operator’s approved procedures and licensed instruction come first.';
 
 /** For the foot of the drill, where there is little room. */
 export const SHORT_CAUTION = 'Practice aid on an invented airframe. Your approved procedures come first.';
 
-const NEXT: Readonly<Record<Look, Look>> = { system: 'day', day: 'night', night: 'system' };
-const SAID: Readonly<Record<Look, string>> = { system: 'as the system', day: 'day', night: 'night' };
+const dark = matchMedia('(prefers-color-scheme: dark)');
+const systemIsDark = signal(dark.matches);
+dark.addEventListener('change', () => { systemIsDark.value = dark.matches; });
 
+/** The other colours: what is pressed is what one gets. As the system is chosen on the set-up page. */
 export function LookButton() {
+  const night = look.value === 'night' || (look.value === 'system' && systemIsDark.value);
   return (
-    <button class="plain" type="button" onClick={() => { look.value = NEXT[look.value]; }}>
+    <button class="plain" type="button" onClick={() => { look.value = night ? 'day' : 'night'; }}>
       <svg class="sign" viewBox="0 0 20 20" width="20" height="20" aria-hidden="true">
         <circle cx="10" cy="10" r="7" />
-        {look.value !== 'day' && <path d={look.value === 'night' ? 'M10 3a7 7 0 0 1 0 14a7 7 0 0 1 0-14Z' : 'M10 3a7 7 0 0 1 0 14Z'} />}
+        {!night && <path d="M10 3a7 7 0 0 1 0 14a7 7 0 0 1 0-14Z" />}
       </svg>
-      <span class="unseen">Colours: </span>{SAID[look.value]}
+      {night ? 'Day' : 'Night'}<span class="unseen"> colours</span>
+    </button>
+  );
+}
+
+/** The sound of the page, off and on, beside whatever sounds: never the silence of the aeroplane (WCAG 2.2, 1.4.2). */
+export function SoundButton() {
+  return (
+    <button class="plain" type="button" aria-pressed={muted.value} onClick={() => { muted.value = !muted.value; }}>
+      <svg class="sign" viewBox="0 0 20 20" width="20" height="20" aria-hidden="true">
+        <path d="M2 7.5H5.5L10 3.5V16.5L5.5 12.5H2Z" />
+        <path class="sign-line" d={muted.value ? 'M13 7.5L18 12.5M18 7.5L13 12.5' : 'M13 7.5Q14.5 10 13 12.5M15.8 5Q18.6 10 15.8 15'} />
+      </svg>
+      {muted.value ? 'Sound off' : <span class="unseen">Sound off</span>}
     </button>
   );
 }
@@ -51,7 +68,7 @@ export function Page({ title, kind, tools, children }: Props) {
     <div class={`page page-${kind}`}>
       <header class="top">
         <a class="name" href="#/"><Mark />Evenhand</a>
-        <nav class="tools" aria-label="Tools">{tools}<LookButton /></nav>
+        <nav class="tools" aria-label="Tools">{tools}<a class="plain" href="#/settings" {...(kind === 'setup' ? { 'aria-current': 'page' as const } : {})}>Set-up</a><LookButton /></nav>
       </header>
       <main ref={main} tabIndex={-1} aria-label={title}>{children}</main>
       <footer class="caution"><p>{CAUTION}</p></footer>

@@ -53,9 +53,31 @@ export interface KeyLine {
   readonly held: boolean;
 }
 
+/** What putting a key to an intent comes to. */
+export type Rebound =
+  | { readonly what: 'put'; readonly changes: KeyChanges }
+  /** Another intent has it; `exchanged` gives that one the old key, null where that cannot be. */
+  | { readonly what: 'taken'; readonly by: string; readonly exchanged: KeyChanges | null }
+  | { readonly what: 'refused'; readonly why: string };
+
+/** The keys, for the page where they are changed. */
+export interface Keys {
+  groups(changes: KeyChanges): readonly { readonly name: string; readonly lines: readonly KeyLine[] }[];
+  rebind(changes: KeyChanges, intent: string, stroke: KeyChanges[string]): Rebound;
+  /** Back to the key it came with. */
+  rebindToDefault(changes: KeyChanges, intent: string): Rebound;
+}
+
+export type SoundName = 'horn' | 'autopilotOff';
+
 export interface House {
   /** The keys as they stand. */
   keyCard(changes: KeyChanges): readonly KeyLine[];
+  readonly keys: Keys;
+  /** In the very press that starts a run: a browser gives no sound to a page that nobody has touched. */
+  unlock(): void;
+  /** Plays a sound of a run for a moment. @param loudness 0 to 1, asked again as it plays */
+  trySound(name: SoundName, loudness: () => number): void;
   /** Whether the page is isolated, so that its clock is fine-grained. */
   readonly isolated: boolean;
   drills(): Promise<DrillCard[]>;

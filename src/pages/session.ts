@@ -18,8 +18,14 @@ export const started = signal(false);
 /** The drill flown last, for flying it again. */
 export const lastDrill = signal<number | null>(null);
 
+/** Where set-up was opened from, for the way back. */
+export const cameFrom = signal<Exclude<Route, { page: 'nowhere' }> | null>(null);
+
 addEventListener('hashchange', () => {
-  route.value = routeOf(location.hash);
+  const [before, now] = [route.value, routeOf(location.hash)];
+  // Set-up lies beside the way: a run is never gone back into.
+  if (now.page === 'settings' && before.page !== 'settings') cameFrom.value = before.page === 'nowhere' || before.page === 'run' ? null : before;
+  route.value = now;
 });
 
 /** A new page, which Back leaves again. */

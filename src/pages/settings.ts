@@ -1,5 +1,5 @@
 /** Choices that are kept on this machine, and whether someone has been here before. */
-import { effect, signal, type Signal } from '@preact/signals';
+import { batch, effect, signal, type Signal } from '@preact/signals';
 
 export type Look = 'system' | 'day' | 'night';
 
@@ -76,3 +76,36 @@ effect(() => {
 effect(() => write('keys', JSON.stringify(bindings.value)));
 effect(() => write('volume', String(volume.value)));
 write('seen', 'yes');
+
+/** Every choice at one moment. */
+export interface Choices {
+  readonly look: Look;
+  readonly letters: boolean;
+  readonly bindings: KeyChanges;
+  readonly latchedHold: boolean;
+  readonly spokenPointers: boolean;
+  readonly muted: boolean;
+  readonly volume: number;
+}
+
+export const DEFAULT_CHOICES: Choices = { look: 'system', letters: true, bindings: {}, latchedHold: false, spokenPointers: false, muted: false, volume: DEFAULT_VOLUME };
+
+export const choicesNow = (): Choices => ({
+  look: look.value, letters: letters.value, bindings: bindings.value, latchedHold: latchedHold.value, spokenPointers: spokenPointers.value,
+  muted: muted.value, volume: volume.value,
+});
+
+export function setChoices(to: Choices): void {
+  batch(() => {
+    look.value = to.look;
+    letters.value = to.letters;
+    bindings.value = to.bindings;
+    latchedHold.value = to.latchedHold;
+    spokenPointers.value = to.spokenPointers;
+    muted.value = to.muted;
+    volume.value = to.volume;
+  });
+}
+
+/** Loudness of the page as it is heard, 0 to 1. */
+export const loudness = (): number => (muted.value ? 0 : volume.value);

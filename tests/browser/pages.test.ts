@@ -185,7 +185,7 @@ test('day and night are chosen and kept', async () => {
   const { page, close } = await openApp('', { colorScheme: 'dark' });
   const paper = () => page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
   expect(await paper()).toBe('rgb(17, 22, 29)');
-  await page.getByRole('button', { name: /Colours/ }).click();
+  await page.getByRole('button', { name: 'Day colours' }).click();
   expect(await paper()).toBe('rgb(247, 242, 232)');
   await page.reload();
   await page.locator('h1').waitFor();

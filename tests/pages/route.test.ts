@@ -11,6 +11,7 @@ test('addresses', () => {
   expect(routeOf('#/drill/2/run?seed=7')).toEqual({ page: 'run', number: 2, seed: 7 });
   expect(routeOf('#/drill/2/say')).toEqual({ page: 'say', number: 2, seed: null });
   expect(routeOf('#/debrief')).toEqual({ page: 'debrief' });
+  expect(routeOf(fragmentOf({ page: 'settings' }))).toEqual({ page: 'settings' });
 });
 
 test.each(['#/drill/0', '#/drill/x', '#/drill/1/end', '#/nothing', '#/drill/1/run/more', '#/drill/99999'])('%s is no page', (fragment) => {
