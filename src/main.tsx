@@ -6,7 +6,6 @@ import { keyCard, keyGroups } from './input/card.js';
 import { bindingsOf } from './input/keys.js';
 import { isBindable, rebind, rebindToDefault } from './input/rebind.js';
 import { App } from './pages/app.js';
-import { cardOf } from './pages/card.js';
 import type { Cabin, Flying, House, Keys } from './pages/house.js';
 import './pages/look/index.css';
 import { endSample, playSample } from './sound/sample.js';
@@ -100,7 +99,10 @@ const house: House = {
   },
   trySound: playSample,
   isolated: crossOriginIsolated,
-  drills: async () => (await shelf()).map((one, index) => cardOf(one, index + 1)),
+  drills: async () => {
+    const [all, { cardOf }] = await Promise.all([shelf(), import('./pages/card.js')]);
+    return all.map((one, index) => cardOf(one, index + 1));
+  },
   warm: () => void (kit ??= fetchKit()),
   fly,
   assess,

@@ -61,6 +61,9 @@ export const recordSchema = z.strictObject({
   assessment: z.nullable(z.strictObject({
     split: nullable(word('Was there a split?', ['yes', 'no', 'unsure'])),
     growthDeg: nullable(quantity('How far they were apart when let go, as the trainee believes.', 'deg', 0, 40)),
+    side: z.optional(word('Which side was ahead on the way of the drive.', ['left', 'right', 'unsure'])),
+    driveFailed: z.optional(word('Did the drive itself fail?', ['yes', 'no', 'unsure'])),
+    surePct: z.optional(quantity('Chance that the answer to `split` is right, as the trainee believes.', '%', 0, 100)),
   })),
   digest: z.string().check(z.regex(/^[0-9a-f]{64}$/, '64 hexadecimal digits')),
 }).check(z.meta({ description: 'Record of a run.' }));

@@ -8,7 +8,15 @@ export interface Scale {
   readonly end: number;
 }
 
+export type Point = readonly [x: number, y: number];
+
 export const at = ({ from, to, start, end }: Scale, value: number): number => start + ((value - from) / (to - from || 1)) * (end - start);
+
+/** The value that stands at a place: the inverse of `at`, kept inside the scale. */
+export function valueAt({ from, to, start, end }: Scale, px: number): number {
+  const part = Math.min(1, Math.max(0, (px - start) / (end - start || 1)));
+  return from + part * (to - from);
+}
 
 /** Round figures inside a scale, about `count` of them, in steps of 1, 2 or 5 times a power of ten. */
 export function ticks({ from, to }: Pick<Scale, 'from' | 'to'>, count: number): number[] {
@@ -22,22 +30,74 @@ export function ticks({ from, to }: Pick<Scale, 'from' | 'to'>, count: number): 
   return Array.from({ length: last - first + 1 }, (_, index) => Number(((first + index) * step).toFixed(6)));
 }
 
+/** Ends for values that shall fit: whole steps about them, and never less than `least` apart. */
+export function ends(values: readonly number[], step: number, least: number): Pick<Scale, 'from' | 'to'> {
+  const low = Math.min(...values);
+  const high = Math.max(...values);
+  const from = Math.floor(low / step + 1e-9) * step;
+  const to = Math.max(Math.ceil(high / step - 1e-9) * step, from + least);
+  return { from, to };
+}
+
 /** A line through points as path data, to a hundredth of a px. */
-export function line(points: readonly (readonly [x: number, y: number])[]): string {
+export function line(points: readonly Point[]): string {
   return points.map(([x, y], index) => `${index === 0 ? 'M' : 'L'}${x.toFixed(2)} ${y.toFixed(2)}`).join('');
 }
 
-/** Leaves out points on a straight line between their neighbours: a hold of a minute is two points. */
-export function thin(points: readonly (readonly [number, number])[], slack = 0.05): (readonly [number, number])[] {
-  const kept: (readonly [number, number])[] = [];
-  for (const [index, point] of points.entries()) {
-    const before = kept[kept.length - 1];
-    const after = points[index + 1];
-    if (before !== undefined && after !== undefined) {
-      const wanted = before[1] + ((after[1] - before[1]) * (point[0] - before[0])) / (after[0] - before[0] || 1);
-      if (Math.abs(wanted - point[1]) < slack) continue;
-    }
-    kept.push(point);
+/** A line with holes: a null ends a piece. A piece of one point is drawn as a dot's length. */
+export function pieces(points: readonly (Point | null)[]): string {
+  const all: Point[][] = [[]];
+  for (const point of points) {
+    if (point === null) all.push([]);
+    else all[all.length - 1]?.push(point);
   }
+  return all.filter((piece) => piece.length > 0).map((piece) => line(piece.length === 1 ? [piece[0] as Point, piece[0] as Point] : thin(piece))).join('');
+}
+
+/** The same line in steps: each value holds until the next one comes. */
+export function stepped(points: readonly (Point | null)[]): (Point | null)[] {
+  const out: (Point | null)[] = [];
+  for (const [index, point] of points.entries()) {
+    const before = points[index - 1];
+    if (point !== null && before !== null && before !== undefined && before[1] !== point[1]) out.push([point[0], before[1]]);
+    out.push(point);
+  }
+  return out;
+}
+
+/**
+ * Leaves points out so that the line through those that stay passes every one left out within `slack`, measured along y.
+ * x never falls. A hold of a minute is two points. The cone of slopes that keep the promise narrows from each kept point
+ * on; where it closes, the point before is kept.
+ */
+export function thin(points: readonly Point[], slack = 0.05): Point[] {
+  const first = points[0];
+  if (first === undefined) return [];
+  const kept: Point[] = [first];
+  let anchor = first;
+  let [low, high] = [-Infinity, Infinity];
+  for (let index = 1; index < points.length; index += 1) {
+    const point = points[index] as Point;
+    const run = point[0] - anchor[0];
+    const slope = (point[1] - anchor[1]) / run;
+    if (run > 0 && slope >= low && slope <= high) {
+      low = Math.max(low, (point[1] - slack - anchor[1]) / run);
+      high = Math.min(high, (point[1] + slack - anchor[1]) / run);
+      continue;
+    }
+    const before = points[index - 1] as Point;
+    if (before !== anchor) kept.push(before);
+    anchor = before;
+    const step = point[0] - anchor[0];
+    if (step > 0) [low, high] = [(point[1] - slack - anchor[1]) / step, (point[1] + slack - anchor[1]) / step];
+    else {
+      // Straight up or down: both ends stay.
+      kept.push(point);
+      anchor = point;
+      [low, high] = [-Infinity, Infinity];
+    }
+  }
+  const last = points[points.length - 1] as Point;
+  if (last !== kept[kept.length - 1]) kept.push(last);
   return kept;
 }

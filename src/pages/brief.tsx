@@ -1,16 +1,13 @@
 /** The brief: the task, the aeroplane, what is asked of the hand, what may go wrong at all, and Start. */
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import { CATALOGUE } from './faults.js';
 import { Page } from './frame.js';
 import type { DrillCard, House, KeyLine } from './house.js';
-import { fromFile, go, left, record, started } from './session.js';
+import { Parts } from './parts.js';
+import { fromFile, go, gone, left, record, started } from './session.js';
 import { bindings, letters } from './settings.js';
-
-/** Everything that may happen to the drive of any airframe here. The same list on every brief: it gives nothing away. */
-const CATALOGUE = [
-  'a side stops while the other goes on', 'a side lags', 'a side jams, then its link shears', 'a side slips', 'a side is blown back',
-  'a pointer lies', 'the drive is dead, slow, quits or runs on', 'the leading edge stops short', 'nothing at all',
-];
+import { SpeedTable } from './speeds.js';
 
 const COARSE = (
   <p class="note"><span><strong>Coarse clock.</strong> From this address the browser measures time less finely, to about a tenth of a millisecond or a millisecond. Runs work; their records say so.</span></p>
@@ -18,36 +15,41 @@ const COARSE = (
 
 export function Brief({ house, number, seed }: { house: House; number: number; seed: number | null }) {
   const drill = useSignal<DrillCard | null | undefined>(undefined);
+  const failed = useSignal(false);
   useEffect(() => {
     house.warm();
-    void house.drills().then((all) => { drill.value = all.find((one) => one.number === number) ?? null; });
+    house.drills().then((all) => { drill.value = all.find((one) => one.number === number) ?? null; }, () => { failed.value = true; });
   }, [house, number]);
+  if (failed.value) return <Page title={`Drill ${number}`} kind="brief"><p class="note" role="alert">The brief could not be fetched. Load the page again; if that does not help, the server has gone.</p></Page>;
   if (drill.value === undefined) return <Page title={`Drill ${number}`} kind="brief"><p class="waiting">Fetching the brief …</p></Page>;
   if (drill.value === null) return <NoSuchDrill number={number} />;
-  const { brief, facts, limitDeg, measuring } = drill.value;
+  const { brief, group, facts, rules, measuring, speeds, startKt, way, airframe } = drill.value;
   return (
     <Page title={`Drill ${number}`} kind="brief">
       <Left />
-      <p class="above"><a href="#/">All drills</a></p>
+      <p class="above"><a href="#/">All drills</a><span>{group.name}</span></p>
       <h1>Drill {number}</h1>
       <div class="columns">
         <div>
           <p class="large">{brief}</p>
           <div class="start">
             <button class="button" type="button" onClick={() => { house.unlock(); started.value = true; go({ page: 'run', number, seed }); }}>Start</button>
-            <p>{limitDeg === null
-              ? 'A release is a pause here; a split needs the call.'
-              : `The first release is scored, and is late from ${limitDeg}° of growth.`}
-            {' '}{measuring ? 'Measuring: in the aeroplane let go in doubt.' : 'In doubt let go: in the aeroplane that is free.'}</p>
+            <p>{measuring ? 'Measuring: in the aeroplane let go in doubt.' : 'Two pointers part: let go, call it, look again, fly.'}</p>
           </div>
-          <Keys card={house.keyCard(bindings.value)} />
           {!house.isolated && COARSE}
+          <section class="asked-of">
+            <h2 class="ruled">What is asked of the hand</h2>
+            <ul>{rules.map((rule) => <li key={rule}>{rule}</li>)}</ul>
+          </section>
+          <Parts airframe={airframe} />
+          <Keys card={house.keyCard(bindings.value)} />
         </div>
         <div>
           <h2 class="ruled">As you start</h2>
           <dl class="facts">{facts.map(([what, value]) => <div key={what}><dt>{what}</dt><dd>{value}</dd></div>)}</dl>
-          <h2 class="ruled">What may happen</h2>
-          <ul class="catalogue">{CATALOGUE.map((one) => <li key={one}>{one}</li>)}</ul>
+          <SpeedTable speeds={speeds} startKt={startKt} way={way} />
+          <h2 class="ruled">What may happen on this airframe</h2>
+          <dl class="catalogue">{CATALOGUE.map(({ of, may }) => <div key={of}><dt>{of}</dt>{may.map((one) => <dd key={one}>{one}</dd>)}</div>)}</dl>
         </div>
       </div>
     </Page>
@@ -75,6 +77,8 @@ function Keys({ card }: { card: readonly KeyLine[] }) {
 /** A run that was left by going back is not lost silently. */
 function Left() {
   const run = left.value;
+  useEffect(() => () => { gone.value = false; }, []);
+  if (gone.value) return <p class="note" role="status">The page was loaded anew, and the run that was on it is gone. Only a saved record keeps a run.</p>;
   if (run === null) return null;
   return (
     <div class="note" role="status">

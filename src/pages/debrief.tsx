@@ -9,7 +9,9 @@ import type { House } from './house.js';
 import { Opening } from './opening.js';
 import { fragmentOf } from './route.js';
 import { fromFile, lastDrill, record } from './session.js';
-import { assessed, cost, degrees, headline, OUTCOME_WORDS, percent, secondMore, seconds, whyVoid } from './words.js';
+import { assessed } from './judged.js';
+import { cost, headline, secondMore } from './sentences.js';
+import { degrees, OUTCOME_WORDS, percent, seconds, whyVoid } from './words.js';
 
 export function Debrief({ house }: { house: House }) {
   const facts = useSignal<Facts | null | undefined>(undefined);
@@ -43,7 +45,7 @@ function Told({ run, facts }: { run: RunRecord; facts: Facts }) {
   return (
     <>
       <p class="above"><Outcome outcome={run.outcome} />{fromFile.value && ' from a file'}</p>
-      <h1 class="sentence">{headline(facts).map((one, index) => <span key={one}>{index > 0 && ' '}{one}</span>)}</h1>
+      <h1 class="sentence">{headline(facts, run).map((one, index) => <span key={one}>{index > 0 && ' '}{one}</span>)}</h1>
       <p class="large">{cost(facts)}{why !== null && ` ${why}`}</p>
       <dl class="figures">
         <Number what="Growth at release" value={score.growthAtReleaseDeg === null ? '–' : degrees(score.growthAtReleaseDeg)} more={`since onset; late from ${degrees(facts.limitDeg)}`} />
@@ -54,7 +56,7 @@ function Told({ run, facts }: { run: RunRecord; facts: Facts }) {
       <div class="columns debrief-columns">
         <Figure facts={facts} />
         <div>
-          {run.assessment !== null && <Said run={run} />}
+          {run.assessment !== null && <Said run={run} facts={facts} />}
           <Procedure facts={facts} />
         </div>
       </div>
@@ -74,11 +76,11 @@ function Outcome({ outcome }: { outcome: RunRecord['outcome'] }) {
   return <span class="outcome"><svg class="sign" viewBox="0 0 18 18" width="18" height="18" aria-hidden="true"><path class="sign-line" d={shape} /></svg>{OUTCOME_WORDS[outcome]}</span>;
 }
 
-const Said = ({ run }: { run: RunRecord }) => (
+const Said = ({ run, facts }: { run: RunRecord; facts: Facts }) => (
   <table class="said">
     <caption>Your own judgement</caption>
     <thead><tr><td /><th scope="col">you said</th><th scope="col">it was</th></tr></thead>
-    <tbody>{assessed(run.assessment as NonNullable<RunRecord['assessment']>, run.score).map(({ what, said, was }) => <tr key={what}><th scope="row">{what}</th><td>{said}</td><td>{was}</td></tr>)}</tbody>
+    <tbody>{assessed(run.assessment as NonNullable<RunRecord['assessment']>, facts, run).map(({ what, said, was }) => <tr key={what}><th scope="row">{what}</th><td>{said}</td><td>{was}</td></tr>)}</tbody>
   </table>
 );
 

@@ -1,22 +1,33 @@
 /** What the pages need of the rest of the house. main.tsx hands it over: pages know no input and start no engine. */
 import type { Airframe, RunRecord } from '../../sim/files/index.js';
-import type { Debrief } from '../../sim/index.js';
+import type { Debrief, Speeds } from '../../sim/index.js';
 import type { Opened } from '../records/file.js';
 import type { Layout } from '../view/place.js';
 import type { Panel, Picture } from '../view/picture.js';
+import type { Group } from './asks.js';
 import type { KeyChanges } from './settings.js';
 
 /** A drill as its brief may tell of it. */
 export interface DrillCard {
   readonly number: number;
   readonly brief: string;
+  readonly group: Group;
   /** Names of the settings: where the flaps stand, and what is to be reached, in order. */
   readonly from: string;
   readonly to: readonly string[];
-  readonly facts: readonly (readonly [what: string, value: string])[];
-  /** Growth at which a release is late, deg; null where the release is not scored. */
-  readonly limitDeg: number | null;
+  /** The same in deg, from the start on. */
+  readonly way: readonly number[];
+  /** The first release is scored; else a release is a pause. */
+  readonly scored: boolean;
   readonly measuring: boolean;
+  /** Callouts will come. */
+  readonly workload: boolean;
+  readonly facts: readonly (readonly [what: string, value: string])[];
+  /** What is asked of the hand, and how the run ends. */
+  readonly rules: readonly string[];
+  /** Speeds of every setting at the mass of the start. */
+  readonly speeds: Speeds;
+  readonly startKt: number;
   readonly airframe: Airframe;
 }
 

@@ -1,5 +1,5 @@
-/** What the pages remember while the app is open. Nothing here outlives the tab but the two choices in settings.ts. */
-import { signal } from '@preact/signals';
+/** What the pages remember while the app is open. Nothing here outlives the tab but the choices in settings.ts. */
+import { effect, signal } from '@preact/signals';
 import type { RunRecord } from '../../sim/files/index.js';
 import type { Opened } from '../records/file.js';
 import { fragmentOf, routeOf, type Route } from './route.js';
@@ -15,8 +15,31 @@ export const refused = signal<Extract<Opened, { ok: false }> | null>(null);
 export const left = signal<RunRecord | null>(null);
 /** Start was pressed, and the run it began is not over. */
 export const started = signal(false);
-/** The drill flown last, for flying it again. */
-export const lastDrill = signal<number | null>(null);
+/** The run went with a reload before it was judged; told on the brief. */
+export const gone = signal(false);
+
+const LAST = 'evenhand.last';
+
+/** The drill flown last in this tab, for flying it again. Its number outlives a reload; the run itself does not. */
+export const lastDrill = signal<number | null>(lastKept());
+
+function lastKept(): number | null {
+  try {
+    const kept = Number(sessionStorage.getItem(LAST));
+    return Number.isInteger(kept) && kept > 0 ? kept : null;
+  } catch {
+    return null;
+  }
+}
+
+effect(() => {
+  if (lastDrill.value === null) return;
+  try {
+    sessionStorage.setItem(LAST, String(lastDrill.value));
+  } catch {
+    // Not kept: the store is closed to us.
+  }
+});
 
 /** Where set-up was opened from, for the way back. */
 export const cameFrom = signal<Exclude<Route, { page: 'nowhere' }> | null>(null);

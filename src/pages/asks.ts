@@ -1,0 +1,76 @@
+/** What a drill asks, read off its task, its start and the trainee's part alone: the same with any fault, and with none. */
+import type { Airframe, Scenario } from '../../sim/files/index.js';
+import type { DrillCard } from './house.js';
+
+export interface Group {
+  readonly name: string;
+  /** What is practised, in one line. */
+  readonly line: string;
+}
+
+const GROUPS = {
+  measuring: { name: 'Measuring', line: 'The first release is measured.' },
+  driving: { name: 'Another flies', line: 'You drive the flaps and watch.' },
+  workload: { name: 'Workload', line: 'Callouts want answers while you hold.' },
+  retraction: { name: 'Retraction', line: 'Accelerate, lever, then the switch.' },
+  thrust: { name: 'Gear and thrust', line: 'The horn hears lever, flap and gear.' },
+  engine: { name: 'One engine', line: 'The same drive on one engine.' },
+  steps: { name: 'Steps', line: 'Settings in order, the lever first.' },
+  hold: { name: 'First hold', line: 'One setting, one hold.' },
+} as const satisfies Record<string, Group>;
+
+type Asked = Pick<Scenario, 'role' | 'speedHold' | 'task' | 'start' | 'recognition'> & { readonly events: readonly { readonly do: string }[] };
+
+/** Whether callouts will come; not which, and not when. */
+export const hasWorkload = ({ events }: Pick<Asked, 'events'>): boolean => events.some((event) => event.do === 'callout');
+
+export function groupOf(scenario: Asked, airframe: Airframe): Group {
+  const { role, speedHold, task, start, recognition } = scenario;
+  const farthest = Math.max(...task.settings);
+  if (recognition?.measuring) return GROUPS.measuring;
+  if (role === 'driving') return GROUPS.driving;
+  if (hasWorkload(scenario)) return GROUPS.workload;
+  if (Math.min(...task.settings) < start.flapDeg) return GROUPS.retraction;
+  if (!speedHold || farthest > airframe.horn.landingBandDeg) return GROUPS.thrust;
+  if (start.liveEngines === 1) return GROUPS.engine;
+  return task.settings.length > 1 ? GROUPS.steps : GROUPS.hold;
+}
+
+/** What is asked of the hand, and how the run ends: told beforehand, because it is the rule the run is judged by. */
+export function handRules({ scored, measuring, limitDeg, limitS }: { scored: boolean; measuring: boolean; limitDeg: number; limitS: number }): string[] {
+  const time = `${Math.round(limitS)} s`;
+  if (!scored) {
+    return [
+      'A release is a pause: look, and go on when the pointers are even.',
+      'A split needs the call, and so does a drive that fails. After the call, leave the switch alone and fly.',
+      'In doubt let go: in the aeroplane that is free.',
+      `It ends 20 s or more behind a call, 5 s after the task is done and all is still, when control is lost, or after ${time}.`,
+    ];
+  }
+  return [
+    `The first release is scored, by how far the pointers have grown apart since the fault began. It is late from ${limitDeg}°. Letting go at a setting is no such release.`,
+    'Call a split when you have let go. After that, leave the switch alone and fly.',
+    measuring ? 'Measuring: in the aeroplane let go in doubt.' : 'In doubt let go: in the aeroplane that is free.',
+    `It ends 20 s behind that release, at ${2 * limitDeg}° if the hand stays on, or after ${time}.`,
+  ];
+}
+
+interface Grouped {
+  readonly name: string;
+  readonly line: string;
+  readonly drills: DrillCard[];
+}
+
+/** Drills of a kind together, in the order in which their kinds first come. */
+export function groupsOf(drills: readonly DrillCard[]): Grouped[] {
+  const groups = new Map<string, Grouped>();
+  for (const drill of drills) {
+    const group = groups.get(drill.group.name) ?? { ...drill.group, drills: [] };
+    group.drills.push(drill);
+    groups.set(group.name, group);
+  }
+  return [...groups.values()];
+}
+
+/** A name that is a word takes a comma, so that nobody reads "up to 4". */
+export const taskOf = ({ from, to }: Pick<DrillCard, 'from' | 'to'>): string => `Flaps from ${from}${/^\d/.test(from) ? '' : ','} to ${to.join(', then ')}`;
