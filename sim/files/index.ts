@@ -9,6 +9,7 @@ export { type Fault } from './fault.js';
 export { type ScenarioEvent } from './event.js';
 export { kindOfTrigger, type Trigger } from './trigger.js';
 export { inputsSchema, type Inputs } from './inputs.js';
+export { numbersOf, traineeSchema, type TraineeFile } from './trainee.js';
 export { type Act } from './act.js';
 export { OUTCOMES, recordSchema, type Outcome, type RunRecord, type Score } from './record.js';
 export { shapeOf, type ObjectShape, type Shape } from './shape.js';

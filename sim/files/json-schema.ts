@@ -4,9 +4,10 @@ import { airframeSchema } from './airframe.js';
 import { inputsSchema } from './inputs.js';
 import { recordSchema } from './record.js';
 import { scenarioSchema } from './scenario.js';
+import { traineeSchema } from './trainee.js';
 
 /** The kinds of files, each with its schema. */
-export const FILE_SCHEMAS = { airframe: airframeSchema, scenario: scenarioSchema, inputs: inputsSchema, record: recordSchema };
+export const FILE_SCHEMAS = { airframe: airframeSchema, scenario: scenarioSchema, inputs: inputsSchema, record: recordSchema, trainee: traineeSchema };
 export type FileKind = keyof typeof FILE_SCHEMAS;
 
 /**
@@ -15,7 +16,7 @@ export type FileKind = keyof typeof FILE_SCHEMAS;
  */
 export function jsonSchemas(): Record<FileKind, object> {
   const make = (schema: z.ZodMiniType) => z.toJSONSchema(schema, { target: 'draft-7', io: 'input', override: ({ jsonSchema }) => withUnit(jsonSchema) });
-  return { airframe: make(airframeSchema), scenario: make(scenarioSchema), inputs: make(inputsSchema), record: make(recordSchema) };
+  return { airframe: make(airframeSchema), scenario: make(scenarioSchema), inputs: make(inputsSchema), record: make(recordSchema), trainee: make(traineeSchema) };
 }
 
 /** The unit goes into the description, as JSON Schema has no word for it. */

@@ -1,7 +1,7 @@
 /** The kinds of files by name: each from its text to its data, or to every problem in it. */
 import {
   type Airframe, airframeSchema, canonical, type Inputs, inputsSchema, type Lookup, misfitsOf, recordMisfits, recordSchema, type RunRecord,
-  type Scenario, scenarioSchema,
+  type Scenario, scenarioSchema, type TraineeFile, traineeSchema,
 } from '../../sim/files/index.js';
 import { type Read, type Refused, refuse } from './problem.js';
 import { type Parsed, parseText, readAs } from './read.js';
@@ -11,7 +11,8 @@ export type AnyFile =
   | { kind: 'airframe'; value: Airframe }
   | { kind: 'scenario'; value: Scenario }
   | { kind: 'inputs'; value: Inputs }
-  | { kind: 'record'; value: RunRecord };
+  | { kind: 'record'; value: RunRecord }
+  | { kind: 'trainee'; value: TraineeFile };
 export type Kind = AnyFile['kind'];
 
 const nothing = () => [];
@@ -21,6 +22,7 @@ const readers = {
   scenario: (parsed: Parsed, lookup: Lookup): Read<Scenario> => readAs(parsed, scenarioSchema, (scenario) => misfitsOf(scenario, lookup)),
   inputs: (parsed: Parsed): Read<Inputs> => readAs(parsed, inputsSchema, nothing),
   record: (parsed: Parsed): Read<RunRecord> => inFull(parsed, readAs(parsed, recordSchema, recordMisfits)),
+  trainee: (parsed: Parsed): Read<TraineeFile> => readAs(parsed, traineeSchema, nothing),
 };
 
 /** A digest is taken of what is written, so a record may leave no default to be filled in. */
@@ -43,6 +45,9 @@ export const readInputs = (text: string, file: string): Read<Inputs> => after(pa
 /** Reads a record file. That it follows from its inputs is a matter for `verify`. */
 export const readRecord = (text: string, file: string): Read<RunRecord> => after(parseText(text, file), readers.record);
 
+/** Reads a trainee file. */
+export const readTrainee = (text: string, file: string): Read<TraineeFile> => after(parseText(text, file), readers.trainee);
+
 /** Reads a file of any kind. */
 export function readAny(text: string, file: string, lookup: Lookup): Read<AnyFile> {
   return after(parseText(text, file), (parsed): Read<AnyFile> => {
@@ -64,6 +69,7 @@ export function kindOf({ value }: Parsed): Kind | null {
   if ('digest' in value || 'commands' in value) return 'record';
   if ('drive' in value || 'gauge' in value) return 'airframe';
   if ('task' in value || 'start' in value) return 'scenario';
+  if ('trainee' in value) return 'trainee';
   return null;
 }
 
@@ -71,6 +77,6 @@ const unknownKind = ({ root }: Parsed) => ({
   offset: root.offset,
   say: () => ({
     path: '', found: 'no kind of file that Evenhand knows',
-    allowed: 'a scenario (has task), an airframe (has drive), a record (has digest) or inputs (a list)',
+    allowed: 'a scenario (has task), an airframe (has drive), a record (has digest), a trainee (has trainee) or inputs (a list)',
   }),
 });

@@ -16,6 +16,7 @@ const files: [FileKind, unknown][] = [
   ['airframe', parse(airframeText)],
   ...drillNames.map((one): [FileKind, unknown] => ['scenario', parse(drillText(one))]),
   ['inputs', [{ atS: 1, do: 'arm' }, { atS: 2, do: 'holdDrive', way: 'extend' }, { atS: 3, do: 'setThrust', tlaDeg: 20 }]],
+  ['trainee', { format: 1, trainee: 'steady', lapse: 0.1, sees: 'change' }],
   ['record', JSON.parse(JSON.stringify(scriptedRecord({ model: MODEL_VERSION, app: 'test', seed: 1, airframe: airframeA, scenario, commands, end, hash, outcome, score })))],
 ];
 
