@@ -44,7 +44,7 @@ describe('one problem', () => {
     ['a key in the wrong letters', file(START.replace('"speedKt"', '"speedkt": 167, "speedKt"')), '"speedkt"', 'start.speedkt | an unknown key | did you mean speedKt?'],
     ['a key cut short', file(`${START}, "motor": 1`), '"motor"', 'start.motor | an unknown key | did you mean motorHeat?'],
     ['a path as airframe', file(START).replace('"airframe-a"', '"../a.json"'), '"../a.json"', 'airframe | "../a.json" | letters a-z, digits and hyphens, 1 to 64 of them; or an object'],
-    ['an airframe that is not there', file(START).replace('"airframe-a"', '"airframe-b"'), '"airframe-b"', 'airframe | "airframe-b" | the name of a shipped airframe, or an airframe in full'],
+    ['an airframe that is not there', file(START).replace('"airframe-a"', '"airframe-z"'), '"airframe-z"', 'airframe | "airframe-z" | the name of a shipped airframe, or an airframe in full'],
     ['a number as airframe', file(START).replace('"airframe-a"', '7'), '7,', 'airframe | 7 | letters a-z, digits and hyphens, 1 to 64 of them; or an object'],
     ['a list that is too short', file(START).replace('[16]', '[]'), '[],', 'task.settings | an empty list | a list of 1 to 12'],
     ['a setting that is none', file(START).replace('[16]', '[17]'), '17', 'task.settings[0] | 17 | a setting of the airframe: 0, 4, 9, 16, 26, 36'],
