@@ -26,4 +26,5 @@ export {
 } from './output.js';
 export { recordMisfits } from './record-fit.js';
 export { differences, NOT_PROVABLE, verify, type Refusal, type Verdict } from './verify.js';
+export { sweepOutput, type SweepOutput } from './sweep-output.js';
 export { budgetOutput, hornOutput, speedsOutput, type BudgetOutput, type HornOutput, type SpeedsOutput } from './advice.js';

@@ -7,6 +7,8 @@ import { type Trouble, WRONG } from './trouble.js';
 export interface Io {
   out(text: string): void;
   err(text: string): void;
+  /** Standard error is a screen, where a line can be written over. */
+  readonly screen?: boolean;
 }
 
 export const printJson = (io: Io, value: object): void => io.out(`${JSON.stringify(value)}\n`);

@@ -1,4 +1,5 @@
 /** The command `evenhand`: the streams and the exit code of the process. */
+import { isatty } from 'node:tty';
 import { main } from './program.js';
 
 // A reader that went away (`| head`) is no fault of the command.
@@ -14,6 +15,7 @@ try {
   process.exitCode = await main(process.argv.slice(2), {
     out: (text) => void process.stdout.write(text),
     err: (text) => void process.stderr.write(text),
+    screen: isatty(process.stderr.fd),
   });
 } catch (problem) {
   process.stderr.write(`evenhand: a fault in Evenhand itself: ${problem instanceof Error ? problem.message : String(problem)}\n`);

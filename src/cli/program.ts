@@ -1,6 +1,7 @@
 /** The command line: what may be typed, and what is called for it. */
+import { availableParallelism } from 'node:os';
 import { Command, CommanderError, Option } from 'commander';
-import { checkOutput, replayOutput, runOutput, verifyOutput } from '../../sim/files/index.js';
+import { checkOutput, replayOutput, runOutput, sweepOutput, verifyOutput } from '../../sim/files/index.js';
 import { TRAINEES } from '../../sim/index.js';
 import { check } from './check.js';
 import { helpEnd } from './help.js';
@@ -9,9 +10,10 @@ import { replay, verify } from './replayed.js';
 import { run, type RunOptions } from './run.js';
 import { serve } from './serving.js';
 import { drillNames, version } from './shipped.js';
+import { sweep, type SweepOptions } from './sweep.js';
 import { addTables } from './tables.js';
 import { DONE, Trouble, WRONG } from './trouble.js';
-import { DEFAULT_SEED, port, seed, stepTicks, trainee } from './values.js';
+import { DEFAULT_SEED, DEFAULT_TRAINEE, port, runs, seed, stepTicks, trainee, workers } from './values.js';
 
 interface Json { json?: boolean }
 
@@ -61,6 +63,16 @@ function commands(io: Io, ended: (code: number) => void): Command {
     .addHelpText('after', () => ['', `Shipped drills: ${drillNames().join(', ')}`].join('\n'))
     .addHelpText('after', helpEnd(['evenhand run set-16-from-4 --trainee slow --seed 3', 'evenhand run my-drill.json --inputs hands.json --trace 0.5 --json'], runOutput))
     .action((typed: string, options: RunOptions) => ended(run(io, typed, options)));
+
+  program.command('sweep').argument('<scenario>', 'a file, or a shipped drill by name')
+    .description('Fly a scenario many times: outcomes with intervals, how the figures are spread, how hard it is. The same for any number of workers.')
+    .option('--trainee <name>', `who flies: ${TRAINEES.join(', ')}`, trainee, DEFAULT_TRAINEE)
+    .requiredOption('--runs <n>', 'how many runs', runs)
+    .option('--seed <n>', 'seed from which the seeds of the runs are drawn', seed, DEFAULT_SEED)
+    .option('--workers <n>', 'worker threads', workers, availableParallelism()).option(...json)
+    .addHelpText('after', helpEnd(['evenhand sweep set-16-from-4 --trainee steady --runs 1000', 'evenhand sweep my-drill.json --trainee loaded --runs 10000 --workers 2 --json'], sweepOutput))
+    .addHelpText('after', '\nProgress stands on standard error. Ctrl-C stops it: nothing is printed, exit code 130.')
+    .action(async (typed: string, options: SweepOptions) => ended(await sweep(io, typed, options)));
 
   program.command('replay').argument('<record>', 'a record file').description('Play a record again.').option(...trace).option(...json)
     .addHelpText('after', helpEnd(['evenhand run set-16-from-4 --record flown.json', 'evenhand replay flown.json --trace 1'], replayOutput))

@@ -6,6 +6,8 @@ export const DONE = 0;
 export const FAILED = 1;
 /** Wrong usage, or a file that cannot be read, used or written. */
 export const WRONG = 2;
+/** Stopped by a signal: what a shell gives for an interrupt. */
+export const CANCELLED = 130;
 
 export class Trouble extends Error {
   /** @param refused the problems of the file, where it could be read */

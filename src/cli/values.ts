@@ -18,6 +18,16 @@ const wholeUpTo = (most: number, allowed: string) => (typed: string): number => 
 export const seed = wholeUpTo(LARGEST_SEED, `a whole number from 0 to ${LARGEST_SEED}`);
 export const port = wholeUpTo(LARGEST_PORT, `a whole number from 0 to ${LARGEST_PORT}; 0 takes any free port`);
 
+const MOST_RUNS = 1_000_000;
+const MOST_WORKERS = 64;
+const wholeFrom1 = (most: number) => (typed: string): number => {
+  const value = wholeUpTo(most, `a whole number from 1 to ${most}`)(typed);
+  if (value < 1) throw new InvalidArgumentError(`Allowed: a whole number from 1 to ${most}.`);
+  return value;
+};
+export const runs = wholeFrom1(MOST_RUNS);
+export const workers = wholeFrom1(MOST_WORKERS);
+
 /** Seconds between two rows of a trace, as whole ticks. */
 export function stepTicks(typed: string): number {
   const allowed = `a multiple of 0.01 s from 0.01 to ${LONGEST_STEP_S}`;

@@ -1,4 +1,4 @@
-// Makes dist: the app, the command line (cli.js), the server (serve.js), the libraries (sim.js, files.js) and their types.
+// Makes dist: the app, the command line (cli.js, with the worker.js of its sweeps), the server (serve.js), the libraries (sim.js, files.js) and their types.
 // All of it is made in a folder of its own and moved over at the end, so that a running server never meets half a build.
 // `--no-types` leaves the types out: to look at the app, nobody needs them.
 import { spawnSync } from 'node:child_process';
@@ -39,7 +39,7 @@ const bundle = (outDir, entry, node) =>
     },
   });
 
-const nodeEntries = { cli: join(top, 'src/cli/main.ts'), serve: join(top, 'src/serve/server.ts') };
+const nodeEntries = { cli: join(top, 'src/cli/main.ts'), worker: join(top, 'src/cli/worker.ts'), serve: join(top, 'src/serve/server.ts') };
 const libraryEntries = { sim: join(top, 'sim/index.ts'), files: join(top, 'sim/files/index.ts') };
 
 const madeFrom = fingerprint(); // before the build: what changes meanwhile is stale

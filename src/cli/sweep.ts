@@ -1,0 +1,67 @@
+/** `sweep`: many runs of one scenario, and how their figures are spread. The same for any number of workers. */
+import { difficultyOf, partsOf, seedsOf, summaryOf, together, type Part, type Rows, type SweepOrder, type TraineeName } from '../../sim/index.js';
+import { OUTCOMES, sha256Hex, type SweepOutput } from '../../sim/files/index.js';
+import { crewOf, type FlownPart } from './crew.js';
+import { type Io, printJson, printLines } from './io.js';
+import { openScenario } from './opened.js';
+import { progressOf } from './progress.js';
+import { sweptLines } from './swept.js';
+import { CANCELLED, DONE } from './trouble.js';
+import { DEFAULT_TRAINEE } from './values.js';
+
+export interface SweepOptions {
+  seed: number;
+  runs: number;
+  workers: number;
+  trainee?: TraineeName;
+  json?: boolean;
+}
+
+/** Runs a part has at most: small enough that a signal is heard soon, and that workers end together. */
+const PART_RUNS = 8;
+
+export async function sweep(io: Io, typed: string, options: SweepOptions): Promise<number> {
+  const { seed, runs, workers, trainee = DEFAULT_TRAINEE, json = false } = options;
+  const { scenario, airframe } = openScenario(typed);
+  const order: SweepOrder = { scenario, airframe, trainee, seeds: seedsOf(seed, runs) };
+  const rows = await flown(io, order, workers);
+  if (rows === null) return CANCELLED;
+  const limitDeg = scenario.recognition?.limitDeg ?? airframe.recognition.limitDeg;
+  const output: SweepOutput = {
+    scenario: typed, trainee, runs, seed,
+    hash: sha256Hex(rows.sweep.map(({ hash }) => hash).join('')).slice(0, 16),
+    ...summaryOf(rows.sweep, OUTCOMES),
+    difficulty: difficultyOf(rows.ordinary, rows.held, limitDeg),
+  };
+  if (json) printJson(io, output);
+  else printLines(io, sweptLines(output));
+  return DONE;
+}
+
+/** All rows, or null when the sweep was cancelled. */
+async function flown(io: Io, order: SweepOrder, workers: number): Promise<Rows | null> {
+  const parts = partsOf(order.seeds.length, PART_RUNS);
+  const count = parts.reduce((sum, part) => sum + runsOf(part), 0);
+  const progress = progressOf(io, count, 'runs');
+  const cancelled = new AbortController();
+  const cancel = (): void => cancelled.abort(new Error('cancelled'));
+  const done: FlownPart[] = [];
+  process.once('SIGINT', cancel).once('SIGTERM', cancel);
+  try {
+    await crewOf(workers).fly(order, parts, (part) => {
+      done.push(part);
+      progress.add(runsOf(part.part));
+    }, cancelled.signal);
+    progress.end();
+    return together(done);
+  } catch (problem) {
+    progress.end();
+    if (!cancelled.signal.aborted) throw problem;
+    io.err(`Cancelled after ${done.reduce((sum, { part }) => sum + runsOf(part), 0)} of ${count} runs; nothing is told of them.\n`);
+    return null;
+  } finally {
+    process.off('SIGINT', cancel).off('SIGTERM', cancel);
+  }
+}
+
+const runsOf = ({ from, to }: Part): number => to - from;
