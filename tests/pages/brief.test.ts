@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { scenarioSchema, shapeOf, type Fault, type Scenario } from '../../sim/files/index.js';
+import { airframeOf, scenarioSchema, shapeOf, type Fault, type Scenario } from '../../sim/files/index.js';
 import { CATALOGUE, FAULT_WORDS } from '../../src/pages/faults.js';
 import { cardOf } from '../../src/pages/card.js';
 import { groupOf, groupsOf, handRules, taskOf } from '../../src/pages/asks.js';
@@ -17,8 +17,11 @@ const airframes = folder('airframes').map((file) => sound(readAirframe(readFileS
 const find = (name: string) => airframes.find((one) => one.name === name);
 const drills = folder('drills').map((file) => sound(readScenario(readFileSync(file, 'utf8'), file, find)));
 const airframe = airframes[0]!;
-const first = drills[0]!;
-const card = (scenario: Scenario) => cardOf({ scenario, airframe }, 1);
+const first: Scenario = {
+  ...drills[0]!, airframe: airframe.name, events: [], role: 'flying', speedHold: true, recognition: { limitDeg: 2.5, seenDeg: 0.1, measuring: false },
+  start: { ...drills[0]!.start, massT: 48, speedKt: 167, flapDeg: 4, gear: 'up', liveEngines: 2 }, task: { settings: [16], limitS: 180 },
+};
+const card = (scenario: Scenario) => cardOf({ scenario, airframe: airframeOf(scenario, find)! }, 1);
 
 /** The kinds of fault that the door lets in. */
 function kindsOfSchema(): string[] {
@@ -99,7 +102,7 @@ test('a setting whose name is a word is not read as "up to"', () => {
 });
 
 test('groups come in the order of their first drill, and every drill stands in one', () => {
-  const cards = drills.map((scenario, index) => cardOf({ scenario, airframe }, index + 1));
+  const cards = drills.map((scenario, index) => cardOf({ scenario, airframe: airframeOf(scenario, find)! }, index + 1));
   const groups = groupsOf(cards);
   expect(groups.flatMap((group) => group.drills.map(({ number }) => number)).sort((a, b) => a - b)).toEqual(cards.map(({ number }) => number));
   const firsts = groups.map((group) => group.drills[0]!.number);
