@@ -37,3 +37,15 @@ export { summaryOf, type OutcomeShare, type SweepSummary } from './sweep/summary
 export { difficultyOf, type Difficulty } from './sweep/difficulty.js';
 export { shareOf, type Share } from './sweep/share.js';
 export { quantileOf, spreadOf, type Spread } from './sweep/spread.js';
+export { judgeTrial, TRIAL_OUTCOMES, type JudgedTrial, type Trial, type TrialOutcome } from './stats/trial.js';
+export { personOf, SHOWN_FROM, type Fit, type MedianSplit, type Person } from './stats/person.js';
+export { reportOf, type CurveStep, type Report } from './stats/report.js';
+export { compareBlocks, type BlockChange, type BlockVerdict } from './stats/blocks.js';
+export { type AtRate } from './stats/race.js';
+export { RACE_PRIOR } from './stats/race-likelihood.js';
+export { type Estimate } from './stats/spread.js';
+export { type FalseReleases } from './stats/tally.js';
+export { runsToClaim } from './stats/required.js';
+export { brier, intervalScore } from './stats/scoring.js';
+export { clopperPearson, type Interval } from './stats/proportion.js';
+export { garwood } from './stats/rate.js';
