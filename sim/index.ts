@@ -5,6 +5,8 @@
 export { advance, MODEL_VERSION } from './world.js';
 export type { Fixed, World } from './fixed.js';
 export { expand, hazardTicks } from './expand.js';
+export { hasActed } from './agenda.js';
+export type { Entry } from './entry.js';
 export { byOrder, type Command, type Rank } from './command.js';
 export { copyState, initialState, restore, snapshot, STATE_KEYS, type State, type StateKey } from './state.js';
 export { startHash, type Hash } from './hash.js';

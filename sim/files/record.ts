@@ -18,6 +18,10 @@ const device = z.strictObject({
   clockGrainMs: quantity('Grain of the clock.', 'ms', 0, 1000),
   renderer: text('What drew the canvas.', 40),
   input: text('Kinds of input used: mouse, touch, pen, key, gamepad, script.', 80),
+  assisted: z.optional(z.array(word('A help that was in use: a switch that stays pressed, or spoken pointers.', ['latchedHold', 'spokenPointers'])).check(
+    z.minLength(1), z.maxLength(2), z.refine((helps) => new Set(helps).size === helps.length, { error: 'each help once' }),
+    z.meta({ description: 'Helps in use; left out for none. Such a run is not compared with others.' }),
+  )),
 });
 
 const gauge = z.strictObject({
@@ -52,7 +56,7 @@ export const recordSchema = z.strictObject({
   clock: z.array(z.strictObject({ tick, stampMs })).check(z.minLength(1), z.maxLength(10000)),
   commands: z.array(actSchema(when)).check(z.maxLength(50000)),
   marks: z.array(z.strictObject({
-    tick, stampMs, what: word('What the outside did.', ['start', 'firstFrame', 'stall', 'focusLost', 'hidden', 'pause', 'resume', 'late', 'end']),
+    tick, stampMs, what: word('What the outside did.', ['start', 'firstFrame', 'stall', 'focusLost', 'hidden', 'pause', 'freeze', 'resume', 'late', 'end']),
   })).check(z.maxLength(50000)),
   end: z.strictObject({ tick, why: word('Why the run ended.', ['scored', 'twiceLimit', 'called', 'done', 'lost', 'timeUp', 'stopped']) }),
   hash: z.string().check(z.regex(/^[0-9a-f]{16}$/, '16 hexadecimal digits')),

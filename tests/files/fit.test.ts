@@ -28,12 +28,18 @@ describe('refused', () => {
     [['faults', 0, 'when'], { any: [{ atS: 1 }, { all: [{ heldS: 999 }] }] }, 'faults.0.when.any.1.all.0.heldS: at most limitS of the task (180 s)'],
     [['events'], [{ when: { atS: 1 }, do: 'descend', toFt: 700, pathDeg: -3 }], 'events.0.toFt: above the ground (groundFt is 700 ft)'],
     [['recognition'], { seenDeg: 2, limitDeg: 2, measuring: false }, 'recognition.seenDeg: below limitDeg (2 deg)'],
+    [['events'], [{ when: { atS: 1 }, do: 'level' }, { when: { atS: 2 }, do: 'freeze' }], 'events.1.do: no freeze in a scenario with recognition'],
     [['passes'], ['slow'], 'fails.0: a trainee that is not among passes'],
     [['passes'], ['prompt', 'hasty'], 'passes.1: a scripted trainee: "prompt", "slow", "never", "early", "steady" or "loaded"'],
   ])('%j as %j', (path, to, problem) => {
     const start = path[1] === 'flapDeg' && to === 36.1 ? changed(base, ['start', 'speedKt'], 196) : base;
     const scenario = changed({ ...start, task: { ...start.task, limitS: 180 }, fails: ['slow', 'never'] }, path, to);
     expect(said(scenario)).toContain(problem);
+  });
+
+  test('a freeze fits where nothing is scored by recognition', () => {
+    const { recognition: _scored, ...free } = base;
+    expect(said({ ...free, events: [{ when: { atS: 2 }, do: 'freeze' }] })).toEqual([]);
   });
 
   // 48 t, flap 4: lift coefficient 1.825 and 116 m2 give 0.514444 * 118 kt as the stall: sqrt(2 * 48000 * 9.80665 / (1.225 * 116 * 1.825)) = 60.25 m/s = 117.1 kt.
