@@ -17,6 +17,8 @@ export interface DrillOptions {
   readonly gauge: RunRecord['gauge'];
   /** Version of the app, written in the record. */
   readonly app: string;
+  /** Training level: lever angles against the horn's threshold. Never on a run that is scored by recognition. */
+  readonly training?: boolean;
 }
 
 /** A drill that runs. Stamps are milliseconds of the page's clock: event.timeStamp and the animation frame's argument. */
@@ -28,10 +30,13 @@ export interface RunningDrill {
   onEnd(done: (record: RunRecord) => void): void;
   /** Files what a hand did, stamped with the event's own time. */
   act(stampMs: number, act: Act, hand: Hand): void;
+  /** Lifts the cover over the silence button, or shuts it; it falls shut by itself. */
+  cover(stampMs: number): void;
   /** Focus or page lost: lets a sprung switch go, stops the clock, and voids a scored run. */
   lose(stampMs: number, loss: Loss): void;
   /** Pause stops the clock and blanks the instruments; voids a scored run. */
   pause(stampMs: number): void;
+  /** Goes on from a pause or a freeze. */
   resume(stampMs: number): void;
   /** Ends the run now. */
   stop(stampMs: number): void;

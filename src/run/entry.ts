@@ -8,6 +8,7 @@ export type Entry = { readonly stampMs: number } & (
   | { readonly what: 'act'; readonly act: Act; readonly hand: Hand }
   | { readonly what: Loss }
   | { readonly what: 'pause' | 'resume' | 'stop' }
+  | { readonly what: 'cover' }
 );
 
 /** The session behind one entry. */
@@ -19,5 +20,6 @@ export function enter(session: Session, entry: Entry): Session {
     case 'pause': return halt(session, entry.stampMs, 'pause');
     case 'resume': return resume(session, entry.stampMs);
     case 'stop': return stop(session, entry.stampMs);
+    case 'cover': return session;
   }
 }

@@ -1,7 +1,7 @@
 /** From a world to the picture that the drill shows. */
 import type { Airframe, ReadyScenario } from '../../sim/files/index.js';
 import { FT, leftPointer, limitNow, lowestNow, manoeuvreKt, rightPointer, type Limit, type World } from '../../sim/index.js';
-import type { Panel, Picture } from '../view/picture.js';
+import type { Panel, Picture, Talk } from '../view/picture.js';
 
 /** Both sides count as there this close to the setting, deg. */
 const THERE_DEG = 0.5;
@@ -37,15 +37,30 @@ function limitWords({ source, settingDeg }: Limit, airframe: Airframe): string {
   }
 }
 
-/** The picture of one moment. @param blank pause and assessment blank every instrument */
-export function pictureOf(world: World, airframe: Airframe, scenario: ReadyScenario, blank: boolean): Picture {
+/** What the page knows beside the world. */
+export interface Beside {
+  /** Pause and assessment blank every instrument. */
+  readonly blank: boolean;
+  readonly frozen: boolean;
+  readonly coverOpen: boolean;
+  readonly holdLetGo: boolean;
+  readonly talk: Talk | null;
+  /** Lever angles may be shown against the horn's threshold. */
+  readonly training: boolean;
+}
+
+const DEG = 180 / Math.PI;
+
+/** The picture of one moment. */
+export function pictureOf(world: World, airframe: Airframe, scenario: ReadyScenario, { training, ...beside }: Beside): Picture {
   const { state: s, fixed } = world;
   const limit = limitNow(s, airframe);
   const left = leftPointer(s, fixed.noise);
   const right = rightPointer(s, fixed.noise);
   const isThere = (deg: number): boolean => Math.abs(deg - s.flapLeverDeg) <= THERE_DEG;
   return {
-    timeS: s.tick / 100, blank,
+    ...beside,
+    timeS: s.tick / 100,
     leftPointerDeg: left, rightPointerDeg: right,
     speedKt: s.casKt, selectedKt: s.selectedKt, speedHold: s.speedHold === 1,
     limitKt: limit.kt, limitOf: limitWords(limit, airframe),
@@ -53,10 +68,16 @@ export function pictureOf(world: World, airframe: Airframe, scenario: ReadyScena
     manoeuvreKt: manoeuvreKt(airframe, fixed, s.flapLeverDeg, scenario.start.icing),
     manoeuvreHollow: !(isThere(left) && isThere(right)),
     altitudeFt: s.heightM / FT,
+    path: s.pathSin < 0 ? 'down' : s.pathSin > 0 ? 'up' : 'level',
     leadingEdge: s.leadingEdge <= 0 ? 'in' : s.leadingEdge >= 1 ? 'out' : 'moving',
     guardOpen: s.guardOpen === 1, armed: s.armed === 1,
     drive: s.drive > 0 ? 'extend' : s.drive < 0 ? 'retract' : 'off',
     flapLeverDeg: s.flapLeverDeg,
     leftTlaDeg: s.leftTlaDeg, rightTlaDeg: s.rightTlaDeg,
+    hornTlaDeg: training ? (s.leftLive + s.rightLive === 2 ? airframe.horn.bothLiveTlaDeg : airframe.horn.oneLiveTlaDeg) : null,
+    gearLever: s.gearLever === 1 ? 'down' : 'up',
+    gear: s.gear >= 1 ? 'down' : s.gear <= 0 ? 'up' : 'moving',
+    horn: s.horn === 2 ? 'insists' : s.horn === 1 ? 'sounds' : 'silent', hornSilenced: s.hornSilenced === 1,
+    bankDeg: s.bankRad * DEG, control: s.control, handControl: s.handControl, autopilot: s.autopilot === 1,
   };
 }

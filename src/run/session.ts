@@ -6,7 +6,7 @@
  * is written only once no act can still come before it.
  */
 import type { Act, RunRecord } from '../../sim/files/index.js';
-import { advance, byOrder, stampOfTick, tickInSegment, tickOfStamp, type ClockSegment, type Command, type EndWhy, END_WHYS, type World } from '../../sim/index.js';
+import { advance, byOrder, hasActed, stampOfTick, tickInSegment, tickOfStamp, type ClockSegment, type Command, type EndWhy, END_WHYS, type World } from '../../sim/index.js';
 
 export type Filed = Command & { readonly stampMs: number };
 export type Mark = RunRecord['marks'][number];
@@ -66,8 +66,26 @@ export function frame(session: Session, stampMs: number): Session {
   if (due > STALL_TICKS) return stall(session, stampMs);
   if (due <= 0) return session;
   const world = advance(session.world, session.log, due);
+  if (freezes(session.world, world)) return freeze(session, due, stampMs);
   return settle({ ...session, world, kept: keep([...session.kept, { world, stampMs }]) });
 }
+
+/** Whether an event that freezes acted on the way from one world to a later one. */
+const freezes = ({ fixed, state }: World, later: World): boolean =>
+  fixed.agenda.entries.some((entry) => entry.event?.do === 'freeze' && hasActed(later.state, entry) && !hasActed(state, entry));
+
+/** Steps to the tick in which a freeze acted, lets a sprung switch go and stops the clock there, not at the frame. */
+function freeze(session: Session, due: number, stampMs: number): Session {
+  let { world } = session;
+  for (let tick = 0; tick < due && !freezes(session.world, world); tick += 1) world = advance(world, session.log, 1);
+  const there = settle({ ...session, world, kept: keep([...session.kept, { world, stampMs }]) });
+  const stoodMs = stampOfTick(there.clock, world.state.tick);
+  const released = world.state.drive === 0 ? there : file(there, stoodMs, { do: 'releaseDrive' });
+  return { ...mark(released, stoodMs, 'freeze'), running: false };
+}
+
+/** The clock stands by a freeze: the instruments stay. */
+export const isFrozen = ({ running, over, marks }: Session): boolean => !running && over === null && marks[marks.length - 1]?.what === 'freeze';
 
 /** Kept worlds back to the youngest that is at least WINDOW ticks old, one before it for frames that carry marks. */
 function keep(kept: readonly Kept[]): readonly Kept[] {

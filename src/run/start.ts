@@ -4,10 +4,14 @@ import { ready } from '../../sim/files/index.js';
 import { expand } from '../../sim/index.js';
 import { frames } from '../clock/frames.js';
 import type { DrillOptions, Hand, RunningDrill } from './drill.js';
-import { enter, type Entry } from './entry.js';
+import { holdHasLetGo } from './cautions.js';
+import { coverIsOpen } from './cover.js';
+import { talkNow } from './cues.js';
+import type { Entry } from './entry.js';
+import { enterLive, type Live } from './live.js';
 import { panelOf, pictureOf } from './picture.js';
 import { recordOf } from './record.js';
-import { startSession, type Session } from './session.js';
+import { isFrozen } from './session.js';
 
 /**
  * Starts the clock at the first frame.
@@ -19,25 +23,33 @@ export function startDrill(options: DrillOptions, frame$: Observable<number> = f
   const hands = new Set<Hand>();
   const input$ = new Subject<Entry>();
 
-  const begin = (entry: Entry): Session | null => (entry.what === 'frame' ? startSession(first, entry.stampMs) : null);
-  const session$ = merge(input$, frame$.pipe(map((stampMs): Entry => ({ what: 'frame', stampMs })))).pipe(
-    scan((session: Session | null, entry) => (session === null ? begin(entry) : enter(session, entry)), null),
-    takeWhile((session) => session === null || session.over === null, true),
+  const training = options.training === true && scenario.recognition === undefined;
+  const live$ = merge(input$, frame$.pipe(map((stampMs): Entry => ({ what: 'frame', stampMs })))).pipe(
+    scan((live: Live | null, entry: Entry) => enterLive(live, entry, first), null),
+    takeWhile((live) => live === null || live.session.over === null, true),
   );
 
   const draws = new Set<Parameters<RunningDrill['onPicture']>[0]>();
   const ends = new Set<Parameters<RunningDrill['onEnd']>[0]>();
-  let drawn: Session['world'] | null = null;
+  let drawn: unknown = null;
   let running = true;
+  let covered = true;
   let record: ReturnType<typeof recordOf> | null = null;
 
-  session$.subscribe((session) => {
-    if (session === null) return;
+  live$.subscribe((live) => {
+    if (live === null) return;
+    const { session, cues, cover, stampMs } = live;
+    const coverOpen = coverIsOpen(cover, stampMs);
     // An act alone changes nothing that can be seen: the next frame steps it.
-    if (session.world !== drawn || session.running !== running) {
+    if (session.world !== drawn || session.running !== running || coverOpen === covered) {
       drawn = session.world;
       running = session.running;
-      const picture = pictureOf(session.world, options.airframe, scenario, !session.running);
+      covered = !coverOpen;
+      const frozen = isFrozen(session);
+      const picture = pictureOf(session.world, options.airframe, scenario, {
+        blank: !session.running && !frozen, frozen, coverOpen, training, talk: talkNow(cues, session.world, session.log),
+        holdLetGo: holdHasLetGo(session.log, scenario.speedHold, session.world.state.tick),
+      });
       for (const draw of draws) draw(picture);
     }
     if (session.over === null) return;
@@ -60,6 +72,7 @@ export function startDrill(options: DrillOptions, frame$: Observable<number> = f
       if (record !== null) end(record);
     },
     act: (stampMs, act, hand) => { put({ what: 'act', stampMs, act, hand }); },
+    cover: (stampMs) => { put({ what: 'cover', stampMs }); },
     lose: (stampMs, loss) => { put({ what: loss, stampMs }); },
     pause: (stampMs) => { put({ what: 'pause', stampMs }); },
     resume: (stampMs) => { put({ what: 'resume', stampMs }); },
