@@ -13,16 +13,25 @@ export interface Deck {
   bindings(): Bindings;
   /** Whether keys that print a character act, or only arrows and Esc. */
   letters(): boolean;
+  /** Press to run, press to stop, for hands that cannot hold. */
+  latched(): boolean;
   act(stampMs: number, act: Act, hand: Hand): void;
   lose(stampMs: number, loss: Loss): void;
   pause(stampMs: number): void;
+  /** A hand on the cover over the silence button. */
+  cover(stampMs: number): void;
+  /** The sound of the page off or on. */
+  mute(): void;
 }
 
 export const controlOf = (event: Event): string | null =>
   event.target instanceof Element ? (event.target.closest<HTMLElement>('[data-control]')?.dataset['control'] ?? null) : null;
 
-/** While the instruments are blanked no hand goes on the switch. */
-export const shown = (deck: Deck): boolean => deck.now()?.blank === false;
+/** While the clock stands no hand goes on the switch. */
+export const shown = (deck: Deck): boolean => {
+  const now = deck.now();
+  return now !== null && !now.blank && !now.frozen;
+};
 
 export const isWay = (control: string | null): control is Way => control === 'extend' || control === 'retract';
 

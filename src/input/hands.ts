@@ -4,9 +4,11 @@
  */
 import { filter, fromEvent, map, merge, scan, share, Subject, type Subscription } from 'rxjs';
 import { controlOf, isOurs, type Deck } from './deck.js';
+import { foreseen } from './foreseen.js';
 import { keys, losses, pointers, type Felt } from './felt.js';
-import { holdStep, type Deed, type Held } from './hold.js';
+import { holdStep, latchedEvent, type Deed, type Held } from './hold.js';
 import { presses } from './press.js';
+import { slides } from './slide.js';
 
 /** Hands that are on the drill. */
 export interface Hands {
@@ -21,7 +23,10 @@ export function bindHands(root: HTMLElement, deck: Deck): Hands {
   const keyDown = fromEvent<KeyboardEvent>(window, 'keydown').pipe(filter((key) => isOurs(key)), share());
   const felt = merge(pointers(root, deck), keys(root, deck, keyDown), losses(), letGo$.pipe(map((stampMs): Felt => ({ event: { what: 'letGo' }, stampMs, hand: 'key' }))));
   const deeds = felt.pipe(
-    scan((state: { held: Held; deed: Deed | null; from: Felt | null }, from: Felt) => ({ ...holdStep(state.held, from.event), from }), { held: null, deed: null, from: null }),
+    scan((state: { held: Held; deed: Deed | null; from: Felt | null }, from: Felt) => {
+      const event = deck.latched() ? latchedEvent(state.held, from.event) : from.event;
+      return event === null ? { ...state, deed: null } : { ...holdStep(state.held, event), from };
+    }, { held: null, deed: null, from: null }),
   );
   const undo = deeds.subscribe(({ deed, from }) => {
     if (deed === null || from === null) return;
@@ -29,7 +34,9 @@ export function bindHands(root: HTMLElement, deck: Deck): Hands {
     else if (deed.deed === 'hold') deck.act(from.stampMs, { do: 'holdDrive', way: deed.way }, from.hand);
     else deck.act(from.stampMs, { do: 'releaseDrive' }, from.hand);
   });
-  undo.add(presses(root, deck, keyDown));
+  const seen = foreseen(deck);
+  undo.add(presses(root, seen, keyDown));
+  undo.add(slides(root, seen, keyDown));
   undo.add(quiet(root));
   return { letGo: (stampMs) => letGo$.next(stampMs), close: () => undo.unsubscribe() };
 }

@@ -4,8 +4,8 @@
  */
 export type Way = 'extend' | 'retract';
 
-/** Who has the switch: a pointer by its number, or a key by its code. */
-export type Grip = `pointer ${number}` | `key ${string}`;
+/** Who has the switch: a pointer by its number, a key by its code, or a press that lasts until the next. */
+export type Grip = `pointer ${number}` | `key ${string}` | 'latch';
 
 /** Who holds which way; null while nobody does. */
 export type Held = { readonly grip: Grip; readonly way: Way } | null;
@@ -48,5 +48,17 @@ export function holdStep(held: Held, event: HoldEvent): { held: Held; deed: Deed
     case 'lost':
       // Told even when nothing is held: the instruments cannot be watched, so the clock stops.
       return { held: null, deed: { deed: 'lose', loss: event.loss } };
+  }
+}
+
+/**
+ * The same event for a hand that cannot hold: a press takes the switch, the next press of any kind lets it go, and what
+ * a finger or the focus does between them changes nothing. A lost page lets go as ever. null: nothing happens.
+ */
+export function latchedEvent(held: Held, event: HoldEvent): HoldEvent | null {
+  switch (event.what) {
+    case 'press': return held === null ? { ...event, grip: 'latch' } : { what: 'lift', grip: 'latch' };
+    case 'lift': case 'gone': case 'moved': return null;
+    case 'letGo': case 'lost': return event;
   }
 }

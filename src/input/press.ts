@@ -1,78 +1,81 @@
 /** What is pressed once: clicks on controls, and keys that hold nothing. */
 import { filter, fromEvent, map, type Observable, type Subscription } from 'rxjs';
-import type { Act } from '../../sim/files/index.js';
 import type { Hand } from '../run/drill.js';
 import { rowAt } from '../view/rows.js';
-import { actOf, afterAct, leverTo, putAct, stays, type Now } from './acts.js';
-import { controlOf, handOf, type Deck } from './deck.js';
+import { actsOf, answer, leverTo, putAct, stays, type Press } from './acts.js';
+import { controlOf, handOf, isWay } from './deck.js';
+import type { Foreseen } from './foreseen.js';
 import { intentOf, type Intent } from './keys.js';
+import { slideOfKey } from './slide.js';
 
-/** How long an act may take to show in a picture, ms: a frame, and a late one. */
-const SHOWN_MS = 250;
+/** Keys that go on while they are kept down, as a hand that keeps moving a lever does. */
+const REPEATS: ReadonlySet<Intent> = new Set(['thrustForward', 'thrustAft', 'speedUp', 'speedDown', 'rollLeft', 'rollRight']);
 
-/** A deck to press on: where its controls stand, with what was pressed and does not show yet. */
-interface Foreseen extends Deck {
-  standing(stampMs: number): Now | null;
-}
+/** Never by a click that a key made: Space and Enter are pressed by habit (14 CFR 25.729(e)(4)). Their own keys do it. */
+const DELIBERATE: ReadonlySet<string> = new Set(['silenceCover', 'silence']);
 
-function foreseen(deck: Deck): Foreseen {
-  let pressed: { act: Act; stampMs: number }[] = [];
-  return {
-    ...deck,
-    standing(stampMs) {
-      const now = deck.now();
-      if (now === null || now.blank) return null;
-      pressed = pressed.filter((one) => one.stampMs > stampMs - SHOWN_MS);
-      // Acts say where a control goes and not how far: one that shows already changes nothing.
-      return pressed.reduce<Now>((standing, { act }) => afterAct(standing, act), now);
-    },
-    act(stampMs, act, hand) {
-      pressed.push({ act, stampMs });
-      deck.act(stampMs, act, hand);
-    },
-  };
-}
+const PRESSES: ReadonlySet<string> = new Set<Press | 'silenceCover'>([
+  'guard', 'arm', 'off', 'gear', 'goAround', 'speedUp', 'speedDown', 'speedUp5', 'speedDown5', 'speedHold', 'call', 'callClear', 'callFailed',
+  'callMoving', 'silenceCover', 'silence',
+]);
 
-export function presses(root: HTMLElement, onto: Deck, keyDown: Observable<KeyboardEvent>): Subscription {
-  const deck = foreseen(onto);
+export function presses(root: HTMLElement, deck: Foreseen, keyDown: Observable<KeyboardEvent>): Subscription {
   const intents = keyDown.pipe(
-    filter((key) => !key.repeat),
-    map((key) => ({ intent: intentOf(key, deck.bindings(), deck.letters()), key })),
-    filter((one): one is { intent: Intent; key: KeyboardEvent } => one.intent !== null),
+    filter((key) => slideOfKey(key) === null),
+    map((key) => ({ intent: intentOf(key, deck.bindings(), deck.letters() || DELIBERATE.has(controlOf(key) ?? '')), key })),
+    filter((one): one is { intent: Intent; key: KeyboardEvent } => one.intent !== null && (!one.key.repeat || REPEATS.has(one.intent))),
   );
   const undo = intents.subscribe(({ intent, key }) => {
     if (intent !== 'pause') key.preventDefault();
-    doIntent(intent, key.timeStamp, 'key', deck);
+    if (intent === 'pause') deck.pause(key.timeStamp);
+    else if (intent === 'mute') deck.mute();
+    else doPress(intent, key.timeStamp, 'key', deck);
   });
   undo.add(
     fromEvent<PointerEvent>(root, 'click').subscribe((click) => {
       const control = controlOf(click);
       // A click that no pointer made came from Space or Enter on the focused control.
       const hand = click.detail === 0 ? 'key' : handOf(click);
+      if (control === null || (hand === 'key' && DELIBERATE.has(control))) return;
       if (control === 'lever') chooseRow(click, hand, deck);
-      else if (control !== null) doIntent(control as Intent, click.timeStamp, hand, deck);
+      else if (control === 'gear' && hand !== 'key') chooseGear(click, hand, deck);
+      else if (/^answer\d$/.test(control)) doAnswer(Number(control.slice(6)) - 1, click.timeStamp, hand, deck);
+      else if (isWay(control) || PRESSES.has(control)) doPress(control as Press, click.timeStamp, hand, deck);
     }),
   );
   return undo;
 }
 
-function doIntent(intent: Intent, stampMs: number, hand: Hand, deck: Foreseen): void {
-  if (intent === 'pause') return deck.pause(stampMs);
+function doPress(press: Press | 'extend' | 'retract' | 'silenceCover', stampMs: number, hand: Hand, deck: Foreseen): void {
   const now = deck.standing(stampMs);
   if (now === null) return;
-  if (intent === 'extend' || intent === 'retract') {
-    if (stays(intent, deck.panel)) deck.act(stampMs, putAct(intent, now), hand);
-    return;
-  }
-  const act = actOf(intent, now, deck.panel);
-  if (act !== null) deck.act(stampMs, act, hand);
+  if (press === 'silenceCover') deck.cover(stampMs);
+  else if (press === 'extend' || press === 'retract') {
+    if (stays(press, deck.panel)) deck.act(stampMs, putAct(press, now), hand);
+  } else for (const act of actsOf(press, now, deck.panel)) deck.act(stampMs, act, hand);
+}
+
+function doAnswer(place: number, stampMs: number, hand: Hand, deck: Foreseen): void {
+  const now = deck.standing(stampMs);
+  if (now !== null) for (const act of answer(place, now)) deck.act(stampMs, act, hand);
+}
+
+/** How far down in the control a click was, 0 to 1. */
+function partDown(click: PointerEvent): number {
+  const { top, height } = (click.target as Element).getBoundingClientRect();
+  return (click.clientY - top) / height;
 }
 
 function chooseRow(click: PointerEvent, hand: Hand, deck: Foreseen): void {
   const now = deck.standing(click.timeStamp);
   if (now === null || hand === 'key') return;
-  const { top, height } = (click.target as Element).getBoundingClientRect();
-  const row = rowAt({ x: 0, y: top, w: 0, h: height }, deck.panel.settings.length, click.clientY);
-  const act = leverTo(row, now, deck.panel);
-  if (act !== null) deck.act(click.timeStamp, act, hand);
+  const row = rowAt({ x: 0, y: 0, w: 0, h: 1 }, deck.panel.settings.length, partDown(click));
+  for (const act of leverTo(row, now, deck.panel)) deck.act(click.timeStamp, act, hand);
+}
+
+/** The place that is touched: up above, down below. */
+function chooseGear(click: PointerEvent, hand: Hand, deck: Foreseen): void {
+  const now = deck.standing(click.timeStamp);
+  const to = partDown(click) < 0.5 ? 'up' : 'down';
+  if (now !== null && now.gearLever !== to) deck.act(click.timeStamp, { do: 'setGear', to }, hand);
 }

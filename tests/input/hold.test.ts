@@ -1,7 +1,7 @@
 // The hold as a machine: who takes the switch, who lets it go. A small honest model attacks it with random events.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { holdStep, type Deed, type Grip, type Held, type HoldEvent } from '../../src/input/hold.js';
+import { holdStep, latchedEvent, type Deed, type Grip, type Held, type HoldEvent } from '../../src/input/hold.js';
 
 function play(events: readonly HoldEvent[]): { held: Held; deeds: Deed[] } {
   let held: Held = null;
@@ -79,4 +79,29 @@ test('holds and let-goes alternate, and a loss at the end always leaves the swit
     }
     expect(play([...events, { what: 'lost', loss: 'hidden' }]).held).toBeNull();
   }));
+});
+
+/** The same events for a hand that cannot hold. */
+function playLatched(events: readonly HoldEvent[]): { held: Held; deeds: Deed[] } {
+  let held: Held = null;
+  const deeds: Deed[] = [];
+  for (const event of events) {
+    const meant = latchedEvent(held, event);
+    if (meant === null) continue;
+    const next = holdStep(held, meant);
+    held = next.held;
+    if (next.deed !== null) deeds.push(next.deed);
+  }
+  return { held, deeds };
+}
+
+test('latched: press runs, lifting and slipping change nothing, the next press of any kind stops', () => {
+  const tap = [press('pointer 1'), lift('pointer 1'), { what: 'gone', grip: 'pointer 1' }, { what: 'moved' }] as const;
+  expect(playLatched(tap)).toEqual({ held: { grip: 'latch', way: 'extend' }, deeds: [{ deed: 'hold', way: 'extend' }] });
+  expect(playLatched([...tap, press('key KeyE'), lift('key KeyE')])).toEqual({ held: null, deeds: [{ deed: 'hold', way: 'extend' }, { deed: 'release' }] });
+});
+
+test('latched: a lost page lets go all the same', () => {
+  expect(playLatched([press('pointer 1'), { what: 'lost', loss: 'hidden' }])).toEqual({ held: null, deeds: [{ deed: 'hold', way: 'extend' }, { deed: 'lose', loss: 'hidden' }] });
+  expect(playLatched([press('pointer 1'), { what: 'letGo' }]).deeds).toEqual([{ deed: 'hold', way: 'extend' }, { deed: 'release' }]);
 });
