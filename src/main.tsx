@@ -27,26 +27,31 @@ async function fly(cabin: Cabin): Promise<Flying> {
   if (drill === undefined) throw new RangeError(`there is no drill ${cabin.number}`);
   const stage = await openStage(cabin.host);
   const running = startDrill({
-    ...drill, app: APP,
+    ...drill, app: APP, training: cabin.training === true,
     seed: cabin.seed ?? (crypto.getRandomValues(new Uint32Array(1))[0] as number),
-    device: { isolated: crossOriginIsolated, clockGrainMs: grainMs(), renderer: RENDERER, input: '' },
+    device: { isolated: crossOriginIsolated, clockGrainMs: grainMs(), renderer: RENDERER, input: '', ...(cabin.assisted.length > 0 ? { assisted: [...cabin.assisted] } : {}) },
     gauge: { pxPerDeg: pxPerDeg(drill.airframe.gauge.dial, cabin.at.gauge.radius), pixelRatio: devicePixelRatio, mmPerPx: null },
   });
   const { panel } = running;
   stage.set(cabin.at, panel);
   let now: Parameters<typeof stage.draw>[0] | null = null;
   const unwatch = running.onPicture((picture) => {
+    // A freeze lets a held switch go; the hand that held it must take it anew.
+    if (picture.frozen && now?.frozen !== true) hands.letGo(performance.now());
     now = picture;
     stage.draw(picture);
   });
   const pause = (stampMs: number): void => {
+    if (now?.frozen === true) return;
     hands.letGo(stampMs);
     running.pause(stampMs);
     cabin.onPause('pause');
   };
   const hands = bindHands(cabin.host, {
     panel, now: () => now, letters: cabin.letters, bindings: () => bindingsOf(cabin.bindings()), act: running.act, pause,
+    latched: cabin.latched, cover: running.cover, mute: cabin.mute,
     lose(stampMs, loss) {
+      if (now?.frozen === true) return;
       running.lose(stampMs, loss);
       cabin.onPause(loss);
     },
@@ -55,6 +60,7 @@ async function fly(cabin: Cabin): Promise<Flying> {
   return {
     panel, onPicture: running.onPicture, pause, resume: running.resume, stop: running.stop,
     place: (at) => stage.set(at, panel),
+    turn: stage.turn,
     close() {
       unwatch();
       hands.close();

@@ -1,12 +1,16 @@
 /** The drill itself: a canvas, its twins, and a way to pause and to leave. */
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
+import type { RunRecord } from '../../sim/files/index.js';
 import { layout } from '../view/layout.js';
+import type { Tab } from '../view/place.js';
 import type { Picture } from '../view/picture.js';
 import { SHORT_CAUTION } from './frame.js';
 import type { Flying, House } from './house.js';
 import { fromFile, goInstead, lastDrill, left, record, route, started } from './session.js';
-import { bindings, letters, look } from './settings.js';
+import { bindings, latchedHold, letters, look, muted, spokenPointers } from './settings.js';
+import { Tabs } from './tabs.js';
+import { Frozen, Talk } from './talk.js';
 import { Twins } from './twins.js';
 
 /** Seconds between two readings for the twins; the state of a control is told at once. */
@@ -28,6 +32,10 @@ export function Drill({ house, number, seed }: { house: House; number: number; s
   const task = useSignal('');
   const failed = useSignal<string | null>(null);
   const at = useSignal(layout(innerWidth, innerHeight));
+  const tab = useSignal<Tab>('flaps');
+  /** Words that were put aside where they stand over the controls. */
+  const aside = useSignal<number | null>(null);
+  const spoken = spokenPointers.peek();
 
   useEffect(() => {
     document.title = `Drill ${number} · Evenhand`;
@@ -49,6 +57,8 @@ export function Drill({ house, number, seed }: { house: House; number: number; s
     };
     void house.fly({
       host, at: at.value, number, seed, letters: () => letters.value, bindings: () => bindings.value, onEnd,
+      latched: () => latchedHold.value, mute: () => { muted.value = !muted.value; },
+      assisted: helpsInUse(),
       onPause: (why) => { paused.value = why; },
     }).then((begun) => {
       flight = begun;
@@ -75,19 +85,47 @@ export function Drill({ house, number, seed }: { house: House; number: number; s
     };
   }, [house, number]);
 
+  const picture = now.value;
+  const talk = picture === null || picture.blank || picture.frozen || aside.value === picture.talk?.id ? null : picture.talk;
+  const covered = at.value.talkOver && (talk !== null || picture?.frozen === true);
+  const up = covered ? null : tab.value;
+  useEffect(() => flying.value?.turn(up), [up, flying.value, at.value]);
+
+  const goOn = (stampMs: number): void => {
+    paused.value = null;
+    flying.value?.resume(stampMs);
+    deck.current?.focus();
+  };
   return (
-    <div class="drill-page">
-      <header class="drill-head" style={sides(at.value.head.x)}>
-        <h1>Drill {number} <span>{task.value}</span></h1>
-        <button class="plain" type="button" onClick={({ timeStamp }) => flying.value?.pause(timeStamp)}>Pause</button>
+    <div class="drill-page" style={{ fontSize: `${at.value.type.label}px` }}>
+      <header class="drill-head" style={{ ...sides(at.value.head.x), height: `${at.value.head.h}px` }}>
+        <h1 style={{ maxWidth: `${at.value.head.w}px` }}>Drill {number} <span>{task.value}</span></h1>
+        <div class="drill-tools">
+          {at.value.talkOver && picture !== null && picture.talk !== null && talk === null && !picture.blank && !picture.frozen && (
+            <button class="plain" type="button" onClick={() => { aside.value = null; }}>{picture.talk.answers.length > 0 ? 'Question' : 'Message'}</button>
+          )}
+          <button class="plain" type="button" aria-pressed={muted.value} onClick={() => { muted.value = !muted.value; }}>{muted.value ? 'Sound off' : 'Sound on'}</button>
+          <button class="plain" type="button" onClick={({ timeStamp }) => flying.value?.pause(timeStamp)}>Pause</button>
+        </div>
       </header>
       <main ref={deck} class="deck" aria-label="Drill" tabIndex={-1}>
-        {flying.value !== null && now.value !== null && <Twins at={at.value} panel={flying.value.panel} now={now.value} />}
+        {flying.value !== null && picture !== null && <Twins at={at.value} panel={flying.value.panel} now={picture} tab={up} spoken={spoken} />}
+        {flying.value !== null && picture !== null && at.value.tabbed && (
+          <Tabs
+            at={at.value} panel={flying.value.panel} now={picture} tab={up}
+            turn={(next) => {
+              tab.value = next;
+              if (picture.talk !== null) aside.value = picture.talk.id;
+            }}
+          />
+        )}
+        {talk !== null && <Talk at={at.value} talk={talk} later={() => { aside.value = talk.id; }} />}
+        {picture?.frozen === true && <Frozen at={at.value} resume={goOn} />}
         {flying.value === null && failed.value === null && <p class="waiting">Getting ready …</p>}
         {failed.value !== null && <p class="waiting" role="alert">The drill could not start: {failed.value}</p>}
       </main>
-      {paused.value !== null && flying.value !== null && <Paused why={paused.value} resume={(stampMs) => { paused.value = null; flying.value?.resume(stampMs); deck.current?.focus(); }} leave={(stampMs) => flying.value?.stop(stampMs)} />}
-      <footer class="drill-foot" style={sides(at.value.head.x)}>{SHORT_CAUTION}</footer>
+      {paused.value !== null && flying.value !== null && <Paused why={paused.value} resume={goOn} leave={(stampMs) => flying.value?.stop(stampMs)} />}
+      <footer class="drill-foot" style={{ ...sides(at.value.head.x), height: `${at.value.foot.h}px`, lineHeight: `${at.value.foot.h}px` }}>{SHORT_CAUTION}</footer>
     </div>
   );
 }
@@ -98,7 +136,17 @@ const sides = (px: number) => ({ left: `${px}px`, right: `${px}px` });
 /** A state of a control at once, everything else at a reader's pace. */
 function isNews(before: Picture | null, next: Picture): boolean {
   if (before === null || next.timeS - before.timeS >= READ_EVERY_S || next.timeS < before.timeS) return true;
-  return (['blank', 'guardOpen', 'armed', 'drive', 'flapLeverDeg', 'leadingEdge', 'manoeuvreHollow'] as const).some((key) => before[key] !== next[key]);
+  return before.talk?.id !== next.talk?.id || STATES.some((key) => before[key] !== next[key]);
+}
+
+const STATES = [
+  'blank', 'frozen', 'guardOpen', 'armed', 'drive', 'flapLeverDeg', 'leadingEdge', 'manoeuvreHollow', 'gearLever', 'gear', 'horn', 'hornSilenced',
+  'coverOpen', 'autopilot', 'holdLetGo', 'speedHold', 'selectedKt', 'handControl',
+] as const;
+
+/** Helps that mark the record of a run. */
+function helpsInUse(): NonNullable<RunRecord['device']['assisted']> {
+  return [...(latchedHold.peek() ? ['latchedHold' as const] : []), ...(spokenPointers.peek() ? ['spokenPointers' as const] : [])];
 }
 
 function Paused({ why, resume, leave }: { why: Why; resume: (stampMs: number) => void; leave: (stampMs: number) => void }) {

@@ -2,7 +2,7 @@
 import type { Airframe, RunRecord } from '../../sim/files/index.js';
 import type { Debrief, Speeds } from '../../sim/index.js';
 import type { Opened } from '../records/file.js';
-import type { Layout } from '../view/place.js';
+import type { Layout, Tab } from '../view/place.js';
 import type { Panel, Picture } from '../view/picture.js';
 import type { Group } from './asks.js';
 import type { KeyChanges } from './settings.js';
@@ -37,6 +37,8 @@ export interface Flying {
   onPicture(see: (now: Picture) => void): () => void;
   /** The window or the colours have changed. */
   place(at: Layout): void;
+  /** Which of the controls that take turns are up; null for none. */
+  turn(tab: Tab | null): void;
   pause(stampMs: number): void;
   resume(stampMs: number): void;
   stop(stampMs: number): void;
@@ -52,6 +54,14 @@ export interface Cabin {
   readonly seed: number | null;
   readonly letters: () => boolean;
   readonly bindings: () => KeyChanges;
+  /** Press to run, press to stop. */
+  readonly latched: () => boolean;
+  /** Helps that are in use and mark the record; none if left out. */
+  readonly assisted: NonNullable<RunRecord['device']['assisted']>;
+  /** Lever angles against the horn's threshold; never shown on a run that is scored by recognition. */
+  readonly training?: boolean;
+  /** The sound of the page off or on. */
+  readonly mute: () => void;
   /** The hand was lost, or asked for a pause. */
   readonly onPause: (why: 'pause' | 'focusLost' | 'hidden') => void;
   readonly onEnd: (record: RunRecord) => void;

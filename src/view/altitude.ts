@@ -1,5 +1,5 @@
-/** Height above sea level, as figures: nothing in the job is read from its movement. */
-import { Container } from 'pixi.js';
+/** Height above sea level, as figures, and which way the path goes: nothing in the job is read from its movement. */
+import { Container, Graphics } from 'pixi.js';
 import { caption, label, type Frame, type Part } from './part.js';
 import { grouped } from './words.js';
 
@@ -10,12 +10,18 @@ export function altitude(frame: Frame): Part {
   node.addChild(...caption('Height, ft', place, frame));
   const words = label('', { size: at.type.value, colour: ink.ink, weight: '600', anchor: [0, 1] });
   words.place(place.x, place.y + place.h);
-  node.addChild(words.node);
+  // A wedge beside the figures, up or down; none while level.
+  const way = new Graphics().poly([-5, 4, 0, -5, 5, 4]).fill({ color: ink.ink });
+  node.addChild(words.node, way);
   return {
     node,
     show(now) {
       words.node.visible = !now.blank;
       words.say(grouped(Math.round(now.altitudeFt / 10) * 10));
+      way.visible = !now.blank && now.path !== 'level';
+      if (!way.visible) return;
+      way.scale.y = now.path === 'down' ? -1 : 1;
+      way.position.set(place.x + words.node.width + 12, place.y + place.h - at.type.value * 0.6);
     },
   };
 }

@@ -1,7 +1,7 @@
 /** The standby drive: a guard that covers, an arm that is set, a switch that stays or springs. */
 import { Container, Graphics } from 'pixi.js';
 import { caption, hatch, label, type Frame, type Part } from './part.js';
-import type { Rect } from './place.js';
+import { CAPTION, type Rect } from './place.js';
 import type { Picture } from './picture.js';
 import { driveShown } from './instruments.js';
 import { knobSpring } from './spring.js';
@@ -9,7 +9,7 @@ import { knobSpring } from './spring.js';
 export function drive(frame: Frame): Part {
   const { at } = frame;
   const node = new Container();
-  const column = { x: at.guard.x, y: at.guard.y - (at.kind === 'wide' ? 30 * at.scale : 22), w: at.guard.w, h: 0 };
+  const column = { x: at.guard.x, y: at.guard.y - (at.kind === 'wide' ? CAPTION * at.scale : at.kind === 'low' ? 22 : 20), w: at.guard.w, h: 0 };
   node.addChild(...caption('Standby drive', column, frame));
   const parts = [theSwitch(frame), guard(frame), arm(frame)];
   node.addChild(...parts.map((part) => part.node));
@@ -23,9 +23,9 @@ const middle = ({ y, h }: Rect): number => y + h / 2;
 /** Words beside a drawing: one line where there is room, else its name above its state. */
 function state(what: string, place: Rect, { at, ink }: Frame) {
   const wide = at.kind === 'wide';
-  const x = place.x + (wide ? 52 : 46) * at.scale;
+  const x = place.x + (wide ? 50 : 46) * at.scale;
   const name = label(wide ? '' : what, { size: at.type.small, colour: ink.soft });
-  const word = label('', { size: at.type.label, colour: ink.ink, weight: '500' });
+  const word = label('', { size: Math.min(at.type.label, place.w * (wide ? 0.1 : 0.112)), colour: ink.ink, weight: '500' });
   name.place(x, middle(place) - at.type.small * 0.65);
   word.place(x, middle(place) + (wide || what === '' ? 0 : at.type.small * 0.65));
   return { nodes: [name.node, word.node], say: (words: string) => word.say(wide ? `${what} ${words}`.trim() : words) };
@@ -91,8 +91,8 @@ function theSwitch(frame: Frame): Part {
   const node = new Container();
   const pit = pitOf(at);
   const knobR = Math.min(24 * at.scale, pit.w * 0.17, pit.h * 0.09);
-  const x = pit.x + Math.max(pit.w * 0.32, knobR + 10);
-  const size = Math.min(at.type.label, pit.w * 0.11);
+  const x = pit.x + Math.max(pit.w * 0.29, knobR + 9);
+  const size = Math.min(at.type.label, pit.w * 0.105);
   const places = { retract: at.retract.y + knobR + 12, off: middle(at.off), extend: at.extend.y + at.extend.h * 0.42 };
   const foot = pit.y + pit.h - 12;
   const body = new Graphics()

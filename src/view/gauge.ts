@@ -8,10 +8,15 @@ import { caption, label, type Frame, type Part } from './part.js';
 import { needle } from './needle.js';
 import type { Picture } from './picture.js';
 
+/** Room that the caption beside this one needs, px. */
+const CAPTION_W = 96;
+
 export function gauge(frame: Frame): Part {
   const node = new Container();
   const { at, ink } = frame;
-  node.addChild(...caption('Flaps', at.flaps, frame), scale(frame));
+  // Upright, the caption shares its line with that of the leading edge, above the fan.
+  const head = at.kind === 'tall' ? { ...at.leadingEdge, x: at.flaps.x, w: at.leadingEdge.x - at.flaps.x - 8 } : at.kind === 'low' ? at.flaps : { ...at.flaps, x: at.flaps.x + Math.max(0, CAPTION_W * at.scale - at.leadingEdge.w) };
+  node.addChild(...caption('Flaps', head, frame), scale(frame));
   const figures = frame.panel.settings.map((setting) => figure(setting, frame));
   node.addChild(...figures.flatMap((one) => one.nodes));
   const left = needle('left', frame);

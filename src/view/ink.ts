@@ -1,6 +1,6 @@
 /** The colours of the page as the canvas needs them: read from the style sheet, so that there is one list of them. */
 
-const NAMES = ['paper', 'sheet', 'ink', 'soft', 'mark', 'hair', 'accent', 'wash'] as const;
+const NAMES = ['paper', 'sheet', 'ink', 'soft', 'mark', 'hair', 'accent', 'wash', 'warning', 'caution'] as const;
 /** Colours as 24-bit numbers. */
 export type Ink = Readonly<Record<(typeof NAMES)[number], number>>;
 

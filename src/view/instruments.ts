@@ -2,23 +2,24 @@
  * The one list of what the drill shows and of what it lets a hand do. The canvas draws it, the twins say it, and the
  * tests walk it: an instrument that is not here does not exist.
  */
-import type { Layout, Rect, TARGETS } from './place.js';
+import { alertWords } from './alertList.js';
+import type { Area, Target } from './place.js';
 import type { Panel, Picture } from './picture.js';
-import { grouped, knots, spokenDeg } from './words.js';
+import { anglesInWords, bankWords, controlWords, GEAR_WORDS, grouped, knots, PATH_WORDS, spokenDeg } from './words.js';
 
 export interface Reading {
   readonly id: string;
   readonly name: string;
-  readonly place: (at: Layout) => Rect;
+  readonly place: Area | Target;
   /** The reading as words; a blanked instrument says so. */
   readonly say: (now: Picture, panel: Panel) => string;
 }
 
 export interface Control {
-  readonly id: (typeof TARGETS)[number];
+  /** Its place has the same name. */
+  readonly id: Target;
   readonly name: string;
   readonly role: 'press' | 'hold' | 'slide';
-  readonly place: (at: Layout) => Rect;
   /** State as words; empty for a control that has none. */
   readonly say: (now: Picture, panel: Panel) => string;
   /** Whether it stands in its other place; null for a control that keeps no place. */
@@ -28,25 +29,29 @@ export interface Control {
 const shown = (say: Reading['say']): Reading['say'] => (now, panel) => (now.blank ? 'blank' : say(now, panel));
 
 export const READINGS: readonly Reading[] = [
-  { id: 'speed', name: 'Speed', place: (at) => at.speed, say: shown((now) => knots(now.speedKt)) },
+  { id: 'speed', name: 'Speed', place: 'speed', say: shown((now) => knots(now.speedKt)) },
   {
-    id: 'selected', name: 'Selected speed', place: (at) => at.speed,
+    id: 'selected', name: 'Selected speed', place: 'speed',
     say: shown((now) => `${knots(now.selectedKt)}, speed hold ${now.speedHold ? 'on' : 'off'}`),
   },
-  { id: 'limit', name: 'Limit speed', place: (at) => at.speed, say: shown((now) => `${knots(now.limitKt)}, ${now.limitOf}`) },
+  { id: 'limit', name: 'Limit speed', place: 'speed', say: shown((now) => `${knots(now.limitKt)}, ${now.limitOf}`) },
   {
-    id: 'manoeuvre', name: 'Manoeuvre speed', place: (at) => at.speed,
+    id: 'manoeuvre', name: 'Manoeuvre speed', place: 'speed',
     say: shown((now) => `${knots(now.manoeuvreKt)}${now.manoeuvreHollow ? ', once both sides are there' : ''}`),
   },
-  { id: 'lowest', name: 'Lowest speed', place: (at) => at.speed, say: shown((now) => knots(now.lowestKt)) },
-  { id: 'altitude', name: 'Height', place: (at) => at.altitude, say: shown((now) => `${grouped(Math.round(now.altitudeFt / 10) * 10)} feet`) },
+  { id: 'lowest', name: 'Lowest speed', place: 'speed', say: shown((now) => knots(now.lowestKt)) },
+  { id: 'altitude', name: 'Height', place: 'altitude', say: shown((now) => `${grouped(Math.round(now.altitudeFt / 10) * 10)} feet, ${PATH_WORDS[now.path]}`) },
+  { id: 'bank', name: 'Bank', place: 'bank', say: shown((now) => bankWords(now.bankDeg)) },
+  { id: 'control', name: 'Control deflection', place: 'bank', say: shown((now) => controlWords(now.control)) },
+  { id: 'gearState', name: 'Gear', place: 'gearState', say: shown((now) => GEAR_WORDS[now.gear]) },
   {
-    id: 'thrust', name: 'Thrust-lever angle', place: (at) => at.thrust,
-    say: shown((now) => `left ${Math.round(now.leftTlaDeg)}, right ${Math.round(now.rightTlaDeg)} degrees`),
+    id: 'thrust', name: 'Thrust-lever angle', place: 'thrustState',
+    say: shown((now) => `${anglesInWords(now)}${now.hornTlaDeg === null ? '' : `; horn below ${now.hornTlaDeg} degrees`}`),
   },
-  { id: 'leftPointer', name: 'Left flap pointer', place: (at) => at.flaps, say: shown((now) => spokenDeg(now.leftPointerDeg)) },
-  { id: 'rightPointer', name: 'Right flap pointer', place: (at) => at.flaps, say: shown((now) => spokenDeg(now.rightPointerDeg)) },
-  { id: 'leadingEdge', name: 'Leading edge', place: (at) => at.leadingEdge, say: shown((now) => now.leadingEdge) },
+  { id: 'alerts', name: 'Alerts', place: 'alerts', say: shown((now) => alertWords(now) || 'none') },
+  { id: 'leftPointer', name: 'Left flap pointer', place: 'flaps', say: shown((now) => spokenDeg(now.leftPointerDeg)) },
+  { id: 'rightPointer', name: 'Right flap pointer', place: 'flaps', say: shown((now) => spokenDeg(now.rightPointerDeg)) },
+  { id: 'leadingEdge', name: 'Leading edge', place: 'leadingEdge', say: shown((now) => now.leadingEdge) },
 ];
 
 export const settingName = (panel: Panel, deg: number): string => panel.settings.find((setting) => setting.deg === deg)?.name ?? `${deg}`;
@@ -62,15 +67,31 @@ const stays = (panel: Panel, way: 'extend' | 'retract'): string => {
   return kind === 'sprung' ? 'springs back when let go' : 'stays where it is put';
 };
 
+/** A speed step or a call: a press without a state of its own. */
+const plain = (id: Target, name: string): Control => ({ id, name, role: 'press', say: () => '', on: () => null });
+const slide = (id: Target, name: string, say: Control['say']): Control => ({ id, name, role: 'slide', say, on: () => null });
+
 export const CONTROLS: readonly Control[] = [
+  { id: 'gear', name: 'Gear lever', role: 'press', say: (now) => now.gearLever, on: (now) => now.gearLever === 'down' },
+  slide('leftThrust', 'Left thrust lever', shown((now) => `${Math.round(now.leftTlaDeg)} degrees`)),
+  slide('bothThrust', 'Both thrust levers', shown(anglesInWords)),
+  slide('rightThrust', 'Right thrust lever', shown((now) => `${Math.round(now.rightTlaDeg)} degrees`)),
+  { id: 'speedHold', name: 'Speed hold', role: 'press', say: (now) => (now.speedHold ? 'on' : 'off'), on: (now) => now.speedHold },
+  plain('goAround', 'Go around'),
+  slide('lever', 'Flap lever', (now, panel) => settingName(panel, now.flapLeverDeg)),
+  slide('selectSpeed', 'Select speed', (now) => knots(now.selectedKt)),
+  plain('speedDown5', 'Selected speed, 5 knots lower'), plain('speedDown', 'Selected speed, 1 knot lower'),
+  plain('speedUp', 'Selected speed, 1 knot higher'), plain('speedUp5', 'Selected speed, 5 knots higher'),
+  slide('roll', 'Roll control by hand', shown((now) => (now.autopilot ? 'the autopilot has it' : controlWords(now.handControl)))),
+  { id: 'guard', name: 'Guard', role: 'press', say: (now) => (now.guardOpen ? 'open' : 'closed'), on: (now) => now.guardOpen },
+  { id: 'arm', name: 'Arm', role: 'press', say: (now) => (now.armed ? 'armed' : 'not armed'), on: (now) => now.armed },
+  { id: 'retract', name: 'Drive switch, retract', role: 'hold', say: (_, panel) => stays(panel, 'retract'), on: (now, panel) => driveShown(now, panel) === 'retract' },
+  { id: 'off', name: 'Drive switch, off', role: 'press', say: () => '', on: (now, panel) => driveShown(now, panel) === 'off' },
+  { id: 'extend', name: 'Drive switch, extend', role: 'hold', say: (_, panel) => stays(panel, 'extend'), on: (now, panel) => driveShown(now, panel) === 'extend' },
+  plain('call', 'Call split'), plain('callClear', 'Call clear, going on'), plain('callFailed', 'Call drive failed'), plain('callMoving', 'Call still moving'),
+  { id: 'silenceCover', name: 'Cover of the horn silence', role: 'press', say: (now) => (now.coverOpen ? 'lifted' : 'shut'), on: (now) => now.coverOpen },
   {
-    id: 'lever', name: 'Flap lever', role: 'slide', place: (at) => at.lever,
-    say: (now, panel) => settingName(panel, now.flapLeverDeg), on: () => null,
+    id: 'silence', name: 'Silence gear horn', role: 'press', on: () => null,
+    say: (now) => (now.blank ? '' : now.hornSilenced ? 'silenced' : now.coverOpen ? '' : 'under its cover'),
   },
-  { id: 'guard', name: 'Guard', role: 'press', place: (at) => at.guard, say: (now) => (now.guardOpen ? 'open' : 'closed'), on: (now) => now.guardOpen },
-  { id: 'arm', name: 'Arm', role: 'press', place: (at) => at.arm, say: (now) => (now.armed ? 'armed' : 'not armed'), on: (now) => now.armed },
-  { id: 'retract', name: 'Drive switch, retract', role: 'hold', place: (at) => at.retract, say: (_, panel) => stays(panel, 'retract'), on: (now, panel) => driveShown(now, panel) === 'retract' },
-  { id: 'off', name: 'Drive switch, off', role: 'press', place: (at) => at.off, say: () => '', on: (now, panel) => driveShown(now, panel) === 'off' },
-  { id: 'extend', name: 'Drive switch, extend', role: 'hold', place: (at) => at.extend, say: (_, panel) => stays(panel, 'extend'), on: (now, panel) => driveShown(now, panel) === 'extend' },
-  { id: 'call', name: 'Call split', role: 'press', place: (at) => at.call, say: () => '', on: () => null },
 ];

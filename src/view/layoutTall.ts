@@ -1,45 +1,59 @@
-/** A phone upright: the fan above, the speed and the hand's controls below it, the call at the foot. */
-import { between, type Layout } from './place.js';
+/** A phone upright: the fan above, below it speed, the hand's controls in turns and the drive, the calls at the foot. */
+import { between, GAP, row, type Layout } from './place.js';
+import { turns } from './layoutLow.js';
+import { rollTarget, stripTarget } from './layoutWide.js';
 
 export function tall(width: number, height: number): Layout {
   const side = 16;
   const across = width - 2 * side;
-  const head = { x: side, y: 0, w: across, h: 48 };
-  const foot = { x: side, y: height - 24, w: across, h: 24 };
-  const top = head.h + 6;
-  const bottom = foot.y - 6;
+  const headH = 48;
+  const footH = 24;
+  const alertsH = 26;
+  const top = headH + alertsH + 4;
+  const bottom = height - footH - 6;
   const figures = 42;
   const callH = 52;
   const callY = bottom - callH;
-  const hingeY = top + 46;
+  const hingeY = top + 40;
   const hingeX = side + 12;
-  // The hand's controls need 300 px for six settings of 44 px; the fan takes the rest, and no more than the width.
-  const radius = between(callY - 12 - 316 - 52 - hingeY, 90, across - 12 - figures);
-  const fanBottom = hingeY + radius + 44;
-  const rowY = fanBottom + 8;
+  // The hand's controls need 316 px for six settings of 44 px under their tabs; the fan takes the rest, and no more than the width.
+  const radius = between(callY - 10 - 318 - 50 - hingeY, 90, across - 12 - figures);
+  const fanBottom = hingeY + radius + 42;
+  const rowY = fanBottom + 4;
   const rowBottom = callY - 10;
-  const third = (across - 16) / 3;
-  const leverX = side + third + 8;
-  const driveX = leverX + third + 8;
-  const slotTop = rowY + 22 + 2 * (44 + 8);
+  const handW = between(across * 0.39, 132, 220);
+  const [speedW, driveW] = [(across - handW - 2 * GAP) * 0.52, (across - handW - 2 * GAP) * 0.48];
+  const handX = side + speedW + GAP;
+  const driveX = handX + handW + GAP;
+  const knobH = 44;
+  const slotTop = rowY + 20 + 2 * (knobH + GAP);
   const slot = rowBottom - slotTop;
+  const bankH = 62;
+  const stripEnd = rowBottom - bankH - 46 - 12;
+  const strip = { x: side, y: rowY, w: speedW, h: stripEnd - rowY };
+  const bank = { x: side, y: rowBottom - bankH, w: speedW, h: bankH };
+  const area = { x: handX, y: rowY + 44 + GAP, w: handW, h: rowBottom - rowY - 44 - GAP };
+  const calls = row({ x: side, y: callY, w: across, h: callH }, [60, 60, 60, 134], GAP);
 
   return {
-    kind: 'tall', width, height, scale: 0.85,
+    kind: 'tall', width, height, scale: 0.85, tabbed: true, talkOver: true,
     type: { small: 12, label: 13, value: 18 },
-    head, foot,
+    head: { x: side, y: 0, w: across - 152, h: headH },
+    tools: { x: width - side - 148, y: 0, w: 148, h: headH },
+    alerts: { x: side, y: headH, w: across, h: alertsH },
+    foot: { x: side, y: height - footH, w: across, h: footH },
     gauge: { hingeX, hingeY, radius, section: 0 },
-    flaps: { x: side, y: top, w: across, h: fanBottom - top },
-    leadingEdge: { x: side, y: rowBottom - 48, w: third, h: 48 },
-    speed: { x: side, y: rowY, w: third, h: rowBottom - 158 - rowY },
-    altitude: { x: side, y: rowBottom - 152, w: third, h: 46 },
-    thrust: { x: side, y: rowBottom - 100, w: third, h: 46 },
-    lever: { x: leverX, y: rowY, w: third, h: rowBottom - rowY },
-    guard: { x: driveX, y: rowY + 22, w: third, h: 44 },
-    arm: { x: driveX, y: rowY + 22 + 52, w: third, h: 44 },
-    retract: { x: driveX, y: slotTop, w: third, h: slot * 0.32 },
-    off: { x: driveX, y: slotTop + slot * 0.32, w: third, h: slot * 0.26 },
-    extend: { x: driveX, y: slotTop + slot * 0.58, w: third, h: slot * 0.42 },
-    call: { x: side, y: callY, w: across, h: callH },
+    // Above the first quarter of the fan, where no pointer goes, beside the fan's own caption.
+    flaps: { x: side, y: top + 26, w: across, h: fanBottom - top - 26 },
+    leadingEdge: { x: side + across * 0.4, y: top, w: across * 0.6, h: 24 },
+    speed: strip, selectSpeed: stripTarget(strip, 0.85),
+    altitude: { x: side, y: stripEnd + 6, w: speedW, h: 46 }, bank, roll: rollTarget(bank),
+    tabs: { x: handX, y: rowY, w: handW, h: 44 }, talk: area, ...turns(area),
+    guard: { x: driveX, y: rowY + 20, w: driveW, h: knobH },
+    arm: { x: driveX, y: rowY + 20 + knobH + GAP, w: driveW, h: knobH },
+    retract: { x: driveX, y: slotTop, w: driveW, h: slot * 0.32 },
+    off: { x: driveX, y: slotTop + slot * 0.32, w: driveW, h: slot * 0.26 },
+    extend: { x: driveX, y: slotTop + slot * 0.58, w: driveW, h: slot * 0.42 },
+    callClear: calls[0]!, callFailed: calls[1]!, callMoving: calls[2]!, call: calls[3]!,
   };
 }

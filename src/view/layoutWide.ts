@@ -1,60 +1,111 @@
-/** Desks and tablets: four columns under one line of captions, the speed at one end and the flaps at the other. */
-import { between, FULL_RADIUS, type Layout } from './place.js';
+/**
+ * Desks and tablets: four columns, the speed at one end and the flaps at the other, between them the hand's controls in
+ * the order of a flight deck (gear, thrust, flap lever from front to back) and the standby drive. Words of the outside
+ * stand at the foot on the side of the speed, the calls at the foot of the flaps; in a short window the words stand over
+ * the hand's column while they last.
+ */
+import { between, CAPTION, FULL_RADIUS, GAP, row, type Layout, type Rect } from './place.js';
 
 export function wide(width: number, height: number): Layout {
   const scale = between(Math.min(width / 1280, height / 720), 1, 1.5);
-  const side = between(width * 0.04, 36, 160);
+  const side = between(width * 0.035, 36, 160);
   const across = width - 2 * side;
-  const gap = between(width * 0.028, 24, 76);
-  const speedW = between(across * 0.185, 184, 300);
-  const leverW = between(across * 0.13, 140, 210);
-  const driveW = between(across * 0.13, 136, 220);
-  const leverX = side + speedW + gap;
-  const driveX = leverX + leverW + gap;
+  const gap = between((width - 1000) * 0.056 + 20, 20, 76);
+  const speedW = between(across * 0.18, 200, 300);
+  const handW = between(across * 0.172, 202, 330);
+  const driveW = between(across * 0.118, 120, 210);
+  const handX = side + speedW + gap;
+  const driveX = handX + handW + gap;
   const flapsX = driveX + driveW + gap;
   const flapsW = width - side - flapsX;
 
-  const head = { x: side, y: 0, w: across, h: 56 };
-  const foot = { x: side, y: height - 44, w: across, h: 44 };
-  const top = head.h + between(height * 0.035, 16, 44);
-  const bottom = foot.y - between(height * 0.025, 10, 32);
-  const caption = 30 * scale;
+  const headH = between(height * 0.068, 44, 64);
+  const footH = between(height * 0.036, 22, 40);
+  const top = headH + between(height * 0.018, 8, 30);
+  const bottom = height - footH - between(height * 0.008, 4, 16);
+  const caption = CAPTION * scale;
+
+  // The foot of the columns: what is said to the trainee, and what the trainee calls.
+  const short = height < 700;
+  const talkH = between(height * 0.078, 44, 92);
+  const talkY = bottom - talkH;
+  const columnEnd = short ? bottom : talkY - 14 * scale;
+  const callH = between(height * 0.083, 52, 84);
+  const callY = bottom - callH;
+
+  const speedFoot = between(64 * scale, 54, 96);
+  const buttonH = 44 * Math.min(scale, 1.2);
+  const stepsY = columnEnd - speedFoot - 12 * scale - buttonH;
+  const stripEnd = stepsY - 8 * scale;
+
+  const hand = handColumn({ x: handX, y: top, w: handW, h: columnEnd - top }, caption, scale);
+  const knobH = between(56 * scale, 48, 84);
+  const slotTop = top + caption + 2 * (knobH + GAP);
+  const slot = columnEnd - slotTop;
 
   // The fan takes what the column leaves beside its figures; the wing section ahead of the hinge takes the rest.
-  const callH = 60 * scale;
-  const callY = bottom - callH;
-  const figures = 50 * scale;
-  const hingeY = top + caption + 44 * scale;
-  const fanBottom = callY - 20;
+  const figures = 46 * scale;
+  const hingeY = top + caption + 40 * scale;
+  const fanBottom = callY - 12;
   const radius = Math.min(fanBottom - 34 * scale - hingeY, Math.max((flapsW - figures) * 0.67, FULL_RADIUS));
   const hingeX = width - side - figures - radius;
-  const section = Math.min(hingeX - flapsX, radius * 0.7);
   const fanX = hingeX - 14;
-
-  const altitudeH = 64 * scale;
-  // The lever comes first: six settings of a finger's height each, and its caption.
-  const thrustH = Math.min((bottom - top) * 0.36, bottom - top - 18 * scale - 292);
-  const leverY = top + thrustH + 18 * scale;
-  const knobH = 56 * scale;
-  const slotTop = top + caption + 2 * (knobH + 8);
-  const slot = bottom - slotTop;
+  const callW = Math.min(flapsW, 500 * scale);
+  const calls = row({ x: width - side - callW, y: callY, w: callW, h: callH }, [62, 62, 62, 104], GAP);
+  const lowCall = (place: Rect): Rect => ({ ...place, y: bottom - Math.max(44, callH - 9), h: Math.max(44, callH - 9) });
+  const steps = row({ x: side, y: stepsY, w: speedW, h: buttonH }, [1, 1, 1, 1], GAP);
+  const [altitude, bank] = row({ x: side, y: columnEnd - speedFoot, w: speedW, h: speedFoot }, [8, 11], 14) as [Rect, Rect];
+  const strip = { x: side, y: top, w: speedW, h: stripEnd - top };
 
   return {
-    kind: 'wide', width, height, scale,
+    kind: 'wide', width, height, scale, tabbed: false, talkOver: short,
     type: { small: 13 * Math.sqrt(scale), label: 15 * scale, value: 22 * scale },
-    head, foot,
-    gauge: { hingeX, hingeY, radius, section },
+    head: { x: side, y: 0, w: handX - side - 8, h: headH },
+    alerts: { x: handX, y: 0, w: width - side - 190 - handX, h: headH },
+    tools: { x: width - side - 180, y: 0, w: 180, h: headH },
+    foot: { x: side, y: height - footH, w: across, h: footH },
+    gauge: { hingeX, hingeY, radius, section: Math.min(hingeX - flapsX, radius * 0.7) },
     flaps: { x: fanX, y: top, w: width - side - fanX, h: fanBottom - top },
     leadingEdge: { x: flapsX, y: top, w: fanX - flapsX, h: fanBottom - top },
-    speed: { x: side, y: top, w: speedW, h: bottom - altitudeH - 18 * scale - top },
-    altitude: { x: side, y: bottom - altitudeH, w: speedW, h: altitudeH },
-    thrust: { x: leverX, y: top, w: leverW, h: thrustH },
-    lever: { x: leverX, y: leverY, w: leverW, h: bottom - leverY },
+    speed: strip, selectSpeed: stripTarget(strip, scale),
+    speedDown5: steps[0]!, speedDown: steps[1]!, speedUp: steps[2]!, speedUp5: steps[3]!,
+    altitude, bank, roll: rollTarget(bank),
+    ...hand,
     guard: { x: driveX, y: top + caption, w: driveW, h: knobH },
-    arm: { x: driveX, y: top + caption + knobH + 8, w: driveW, h: knobH },
+    arm: { x: driveX, y: top + caption + knobH + GAP, w: driveW, h: knobH },
     retract: { x: driveX, y: slotTop, w: driveW, h: slot * 0.32 },
     off: { x: driveX, y: slotTop + slot * 0.32, w: driveW, h: slot * 0.26 },
     extend: { x: driveX, y: slotTop + slot * 0.58, w: driveW, h: slot * 0.42 },
-    call: { x: width - side - 212 * scale, y: callY, w: 212 * scale, h: callH },
+    callClear: lowCall(calls[0]!), callFailed: lowCall(calls[1]!), callMoving: lowCall(calls[2]!), call: calls[3]!,
+    talk: short ? { x: handX, y: top, w: handW, h: columnEnd - top } : { x: side, y: talkY, w: Math.min(driveX + driveW, calls[0]!.x - 24) - side, h: talkH },
+    tabs: { x: side, y: height, w: 0, h: 0 },
   };
 }
+
+/** Gear, thrust and flap lever under one another. The flap lever comes first: six settings of a finger's height each. */
+function handColumn({ x, y, w, h }: Rect, caption: number, scale: number) {
+  const gap = between(h * 0.026, 8, 22);
+  const gearH = between(h * 0.16, 88, 130);
+  const leverH = between(h - 3 * caption - 2 * gap - gearH - 96, 216, 264 * scale);
+  const thrustY = y + caption + gearH + gap;
+  const leverY = y + h - leverH;
+  const thrustH = leverY - caption - gap - thrustY - caption;
+  const [gear, silence] = row({ x, y: y + caption, w, h: gearH }, [10, 11], 12) as [Rect, Rect];
+  const [cover, button] = row(silence, [1, 1], 0) as [Rect, Rect];
+  const levers = { x: x + 18 * scale, y: thrustY + caption, w: 132 * scale, h: thrustH };
+  const [left, both, right] = row(levers, [1, 1, 1], 0) as [Rect, Rect, Rect];
+  const beside = { x: levers.x + levers.w + GAP, w: x + w - levers.x - levers.w - GAP };
+  return {
+    gear, gearState: { x, y, w: gear.w, h: caption }, silenceCover: cover, silence: button,
+    thrustState: { x, y: thrustY, w, h: caption },
+    leftThrust: left, bothThrust: both, rightThrust: right,
+    speedHold: { ...beside, y: levers.y, h: (thrustH - GAP) / 2 }, goAround: { ...beside, y: levers.y + (thrustH + GAP) / 2, h: (thrustH - GAP) / 2 },
+    lever: { x, y: leverY, w, h: leverH },
+  };
+}
+
+/** The rule of the strip with a finger's width about it. */
+export const stripTarget = ({ x, y, w, h }: Rect, scale: number): Rect => ({ x, y: y + CAPTION, w: Math.min(w, Math.max(44, 84 * scale)), h: h - CAPTION });
+
+/** The lower part of the bank's drawing, never lower than a finger. */
+export const rollTarget = ({ x, y, w, h }: Rect): Rect => ({ x, y: y + h - Math.max(44, h * 0.45), w, h: Math.max(44, h * 0.45) });

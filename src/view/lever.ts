@@ -2,13 +2,14 @@
 import { Container, Graphics } from 'pixi.js';
 import { caption, label, type Frame, type Part } from './part.js';
 import type { Picture } from './picture.js';
+import { CAPTION } from './place.js';
 import { leverRows } from './rows.js';
 
 export function lever(frame: Frame): Part {
   const { at, ink, panel } = frame;
   const place = at.lever;
   const node = new Container();
-  node.addChild(...caption('Flap lever', place, frame));
+  if (!at.tabbed) node.addChild(...caption('Flap lever', { ...place, y: place.y - CAPTION * at.scale }, frame));
   const { top, pitch } = leverRows(place, panel.settings.length);
   const yOf = (index: number): number => top + pitch * (index + 0.5);
   const x = place.x + (at.kind === 'wide' ? 30 : 26) * at.scale;

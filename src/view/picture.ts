@@ -34,6 +34,45 @@ export interface Picture {
   readonly flapLeverDeg: number;
   readonly leftTlaDeg: number;
   readonly rightTlaDeg: number;
+  /** Below this lever angle the gear horn sounds at small flap settings, deg; null but in training. */
+  readonly hornTlaDeg: number | null;
+  /** Where the gear lever stands. */
+  readonly gearLever: 'up' | 'down';
+  /** Down is told only when it is locked (14 CFR 25.729(e)(1)). */
+  readonly gear: 'up' | 'moving' | 'down';
+  /** The horn sounds, and whether it can be silenced. */
+  readonly horn: 'silent' | 'sounds' | 'insists';
+  readonly hornSilenced: boolean;
+  /** The cover over the silence button is lifted. */
+  readonly coverOpen: boolean;
+  /** Which way the path goes. */
+  readonly path: 'level' | 'down' | 'up';
+  /** Bank, right positive, deg. */
+  readonly bankDeg: number;
+  /** Control deflection, part of full control, right positive; drawn without figures. */
+  readonly control: number;
+  /** Where the hand has put the control. */
+  readonly handControl: number;
+  readonly autopilot: boolean;
+  /** The speed hold let go a short while ago. */
+  readonly holdLetGo: boolean;
+  /** A teaching freeze: the clock stands, the instruments stay. */
+  readonly frozen: boolean;
+  /** What is said to the trainee; null for nothing. */
+  readonly talk: Talk | null;
+}
+
+/** A message, or a callout that wants an answer. */
+export interface Talk {
+  /** The same for as long as the same thing is said. */
+  readonly id: number;
+  readonly text: string;
+  /** Empty for a message. */
+  readonly answers: readonly string[];
+  /** Part of its time that is left, 1 to 0. */
+  readonly part: number;
+  /** How many more wait behind it. */
+  readonly waiting: number;
 }
 
 /** What does not change in a run: the scale, the settings, the switch. */
@@ -44,7 +83,7 @@ export interface Panel {
   readonly dial: readonly { readonly flapDeg: number; readonly dialDeg: number }[];
   readonly extendSwitch: 'sprung' | 'latched';
   readonly retractSwitch: 'sprung' | 'latched';
-  /** Lowest and highest speed on the strip, kt. */
+  /** Lowest and highest speed on the strip, and of those that can be selected, kt. */
   readonly stripKt: readonly [number, number];
   /** Greatest thrust-lever angle, deg. */
   readonly tlaMaxDeg: number;

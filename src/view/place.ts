@@ -16,7 +16,32 @@ export interface GaugePlace {
   readonly section: number;
 }
 
-export interface Layout {
+/** Everything a hand can touch on the canvas, by name. */
+export const TARGETS = [
+  'gear', 'leftThrust', 'bothThrust', 'rightThrust', 'speedHold', 'goAround', 'lever', 'selectSpeed', 'speedDown5', 'speedDown', 'speedUp', 'speedUp5', 'roll',
+  'guard', 'arm', 'retract', 'off', 'extend', 'call', 'callClear', 'callFailed', 'callMoving', 'silenceCover', 'silence',
+] as const;
+export type Target = (typeof TARGETS)[number];
+
+/** What is drawn and not touched. `talk` is where words of the outside and their answers stand. */
+export const AREAS = ['head', 'tools', 'alerts', 'foot', 'flaps', 'leadingEdge', 'speed', 'altitude', 'bank', 'gearState', 'thrustState', 'talk', 'tabs'] as const;
+export type Area = (typeof AREAS)[number];
+
+/** Targets that are a part of a reading: the bug on its strip, the control under its mark. */
+export const INSIDE: Readonly<Partial<Record<Target, Area>>> = { selectSpeed: 'speed', roll: 'bank' };
+
+/** Where a window has no room for all of the hand's controls, they take turns in one place. The drive, the gauge, the speed and the calls never do. */
+export const TABS = ['flaps', 'thrust', 'gear'] as const;
+export type Tab = (typeof TABS)[number];
+
+export const TAB_OF: Readonly<Partial<Record<Target | Area, Tab>>> = {
+  lever: 'flaps',
+  leftThrust: 'thrust', bothThrust: 'thrust', rightThrust: 'thrust', thrustState: 'thrust', speedHold: 'thrust', goAround: 'thrust',
+  speedDown5: 'thrust', speedDown: 'thrust', speedUp: 'thrust', speedUp5: 'thrust',
+  gear: 'gear', gearState: 'gear', silenceCover: 'gear', silence: 'gear',
+};
+
+export interface Layout extends Readonly<Record<Target | Area, Rect>> {
   readonly kind: 'wide' | 'low' | 'tall';
   readonly width: number;
   readonly height: number;
@@ -24,40 +49,41 @@ export interface Layout {
   readonly scale: number;
   /** Sizes of type, px. */
   readonly type: { readonly small: number; readonly label: number; readonly value: number };
-  /** The line of words above everything: place in the app, pause. */
-  readonly head: Rect;
-  /** The caution below everything. */
-  readonly foot: Rect;
   readonly gauge: GaugePlace;
-  /** The whole drawing of the gauge with its figures. */
-  readonly flaps: Rect;
-  readonly leadingEdge: Rect;
-  /** Caption, ruled strip and its labels. */
-  readonly speed: Rect;
-  readonly altitude: Rect;
-  readonly thrust: Rect;
-  readonly lever: Rect;
-  readonly guard: Rect;
-  readonly arm: Rect;
-  readonly retract: Rect;
-  readonly off: Rect;
-  readonly extend: Rect;
-  readonly call: Rect;
+  /** The hand's controls take turns. */
+  readonly tabbed: boolean;
+  /** What is said to the trainee stands over the hand's controls, not beside them. */
+  readonly talkOver: boolean;
 }
+
+/** Whether something is there while a tab is turned up. */
+export const isUp = (at: Layout, tab: Tab, what: Target | Area): boolean => !at.tabbed || (TAB_OF[what] ?? tab) === tab;
 
 /** Smallest side of anything that is touched, CSS px (rules 5.2: the project's own aim above WCAG 2.5.8). */
 export const TARGET = 44;
 /** 60 mm at 96 px an inch: the pointer is no shorter wherever the window allows (performance notes, canvas). */
 export const FULL_RADIUS = (60 / 25.4) * 96;
-/** Room kept between a target and its neighbour, px. */
+/** Room kept between targets that are not parts of one control, px. */
 export const GAP = 8;
+/** Height of the line above every instrument, px. */
+export const CAPTION = 26;
 
 /** The smallest windows drawn for; a smaller one scrolls. */
-export const SMALLEST = { low: { width: 640, height: 340 }, tall: { width: 320, height: 640 } } as const;
+export const SMALLEST = { low: { width: 640, height: 340 }, tall: { width: 344, height: 640 } } as const;
 
-/** Everything a hand can touch on the canvas, by name. */
-export const TARGETS = ['lever', 'guard', 'arm', 'retract', 'off', 'extend', 'call'] as const;
-/** Everything that must not lie over anything else. */
-export const PLACES = ['head', 'foot', 'flaps', 'leadingEdge', 'speed', 'altitude', 'thrust', ...TARGETS] as const;
+/** A place of no size: what this layout does not have. */
+export const NOWHERE: Rect = { x: 0, y: 0, w: 0, h: 0 };
 
 export const between = (value: number, least: number, most: number): number => Math.min(Math.max(value, least), most);
+
+/** A row of places from left to right with gaps between, by their shares of the width. */
+export function row(place: Rect, shares: readonly number[], gap: number): Rect[] {
+  const free = place.w - gap * (shares.length - 1);
+  const all = shares.reduce((sum, share) => sum + share, 0);
+  let x = place.x;
+  return shares.map((share) => {
+    const one = { x, y: place.y, w: (free * share) / all, h: place.h };
+    x += one.w + gap;
+    return one;
+  });
+}

@@ -1,11 +1,8 @@
 /** Rows of the flap lever: where each setting is drawn, and which one a finger means. */
 import type { Rect } from './place.js';
 
-/** Height of the caption above the rows, px. */
-const HEAD = 26;
-
 export function leverRows(place: Rect, count: number): { top: number; pitch: number } {
-  return { top: place.y + HEAD, pitch: (place.h - HEAD) / count };
+  return { top: place.y, pitch: place.h / count };
 }
 
 /** Which row lies under a height measured as the place is. */

@@ -14,8 +14,10 @@ export function section(frame: Frame): Part {
   node.addChild(...caption('Leading edge', place, frame));
   // With the fan beside it the trailing edge is the hinge; alone it is a small figure under its caption.
   const nose = 14;
-  const chord = beside ? at.gauge.section - nose - 12 : Math.min(64, place.w * 0.5);
-  const tail = beside ? { x: at.gauge.hingeX - 8, y: at.gauge.hingeY } : { x: place.x + nose + chord, y: place.y + 40 };
+  const line = at.kind === 'tall';
+  const chord = beside ? at.gauge.section - nose - 12 : line ? 40 : Math.min(64, place.w * 0.5);
+  const tail = beside ? { x: at.gauge.hingeX - 8, y: at.gauge.hingeY }
+    : line ? { x: place.x + place.w - 52, y: place.y + 15 } : { x: place.x + nose + chord, y: place.y + Math.min(40, place.h - 8) };
   const wing = new Graphics();
   const front = tail.x - chord;
   const thick = chord * (beside ? 0.12 : 0.16);
@@ -34,7 +36,7 @@ export function section(frame: Frame): Part {
     .stroke({ width: 3, color: ink.ink, cap: 'round' });
   edge.position.set(front, tail.y);
   const word = label('', { size: at.type.label, colour: ink.ink, weight: '600', anchor: [0, 0.5] });
-  if (beside) word.place(place.x, tail.y + thick + 34);
+  if (beside) word.place(place.x, tail.y + thick + 34 * at.scale);
   else word.place(tail.x + 12, tail.y);
   node.addChild(wing, edge, word.node);
   return {

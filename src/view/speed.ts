@@ -2,17 +2,19 @@
 import { Container, Graphics } from 'pixi.js';
 import { caption, hatch, label, type Frame, type Part } from './part.js';
 import type { Picture } from './picture.js';
-import { onStrip, rulings, spread, type Strip } from './strip.js';
+import { onStrip, rulings, spread, STRIP_INSET, type Strip } from './strip.js';
 
 export function speed(frame: Frame): Part {
   const { at, ink, panel } = frame;
   const { small, label: size, value } = at.type;
   const narrow = at.kind !== 'wide';
-  const rule = { x: at.speed.x + (narrow ? 38 : 44 * at.scale), w: (narrow ? 12 : 20) * at.scale };
+  const rule = { x: at.speed.x + (narrow ? 27 : 44 * at.scale), w: narrow ? 9 : 20 * at.scale };
   const edge = rule.x + rule.w;
-  const strip: Strip = { lowestKt: panel.stripKt[0], highestKt: panel.stripKt[1], top: at.speed.y + (narrow ? 30 : 40), bottom: at.speed.y + at.speed.h - 8 };
+  // Marks have a lane of their own between the rule and the tag: nothing that moves hides them.
+  const lane = narrow ? 8 : 15 * at.scale;
+  const strip: Strip = { lowestKt: panel.stripKt[0], highestKt: panel.stripKt[1], top: at.selectSpeed.y + STRIP_INSET, bottom: at.selectSpeed.y + at.selectSpeed.h - STRIP_INSET };
   const node = new Container();
-  node.addChild(...caption('Speed, kt', at.speed, frame));
+  node.addChild(...caption(narrow ? 'Speed' : 'Speed, kt', at.speed, frame));
 
   const bands = new Graphics();
   const strokes = new Graphics();
@@ -21,10 +23,10 @@ export function speed(frame: Frame): Part {
   strokes.rect(rule.x, strip.top, rule.w, strip.bottom - strip.top).stroke({ width: 1, color: ink.hair });
   for (const { kt, long } of rulings(strip, 20)) {
     const y = onStrip(strip, kt);
-    strokes.moveTo(rule.x - (long ? 8 : 4), y).lineTo(rule.x, y);
+    strokes.moveTo(rule.x - (long ? (narrow ? 5 : 8) : narrow ? 3 : 4), y).lineTo(rule.x, y);
     if (!long || kt % everyFigure !== 0) continue;
-    const figure = label(`${kt}`, { size: small, colour: ink.soft, anchor: [1, 0.5] });
-    figure.place(rule.x - 12, y);
+    const figure = label(`${kt}`, { size: narrow ? 10.5 : small, colour: ink.soft, anchor: [1, 0.5] });
+    figure.place(rule.x - (narrow ? 8 : 13), y);
     node.addChild(figure.node);
   }
   strokes.stroke({ width: 1, color: ink.mark });
@@ -32,8 +34,10 @@ export function speed(frame: Frame): Part {
   const marks = new Graphics();
   const tag = new Graphics();
   const tagH = value * 1.5;
-  const tagW = value * 2.5;
-  tag.moveTo(0, 0).lineTo(tagH * 0.42, -tagH / 2).lineTo(tagH * 0.42 + tagW, -tagH / 2).lineTo(tagH * 0.42 + tagW, tagH / 2).lineTo(tagH * 0.42, tagH / 2).closePath().fill({ color: ink.ink });
+  const tagW = value * (narrow ? 2 : 2.5);
+  const tip = narrow ? tagH * 0.25 : tagH * 0.42;
+  tag.moveTo(-lane, 0).lineTo(0, 0).stroke({ width: 1.5, color: ink.ink });
+  tag.moveTo(0, 0).lineTo(tip, -tagH / 2).lineTo(tip + tagW, -tagH / 2).lineTo(tip + tagW, tagH / 2).lineTo(tip, tagH / 2).closePath().fill({ color: ink.ink });
   const spoken = label('', { size: value, colour: ink.paper, weight: '600', anchor: [0.5, 0.5] });
   const said = [ink.ink, ink.accent, ink.ink].map((colour) => label('', { size: narrow ? small : size * 0.9, colour, weight: '500' }));
   const why = [0, 1, 2].map(() => label('', { size: small * 0.95, colour: ink.soft }));
@@ -49,10 +53,10 @@ export function speed(frame: Frame): Part {
       for (const one of moving) one.visible = !now.blank;
       if (now.blank) return;
       const y = onStrip(strip, now.speedKt);
-      tag.position.set(edge + 3, y);
+      tag.position.set(edge + lane, y);
       spoken.say(`${Math.round(now.speedKt)}`);
-      spoken.place(edge + 3 + tagH * 0.42 + tagW / 2, y);
-      held.say(narrow ? '' : now.speedHold ? `hold ${Math.round(now.selectedKt)}` : `selected ${Math.round(now.selectedKt)}`);
+      spoken.place(edge + lane + tip + tagW / 2, y);
+      held.say(narrow ? `${Math.round(now.selectedKt)}` : `selected ${Math.round(now.selectedKt)}`);
 
       const wishes = [now.limitKt, now.manoeuvreKt, now.lowestKt].map((kt) => onStrip(strip, kt));
       const state = [...wishes, onStrip(strip, now.selectedKt), now.manoeuvreHollow, now.limitOf].join();
@@ -75,9 +79,9 @@ export function speed(frame: Frame): Part {
       const beyond = (places[index]! - places[3]!) * shift > 0 ? shift : 0;
       const y = places[index]! + beyond;
       one.say(words[index]!);
-      one.place(edge + (narrow ? 14 : 20), narrow ? y : y - small * 0.55);
+      one.place(edge + lane + (narrow ? 5 : 9), narrow ? y : y - small * 0.55);
       why[index]!.say(reasons[index]!);
-      why[index]!.place(edge + 20, y + small * 0.7);
+      why[index]!.place(edge + lane + 9, y + small * 0.7);
     });
   }
 
@@ -85,18 +89,18 @@ export function speed(frame: Frame): Part {
     bands.clear();
     hatch(bands, { x: rule.x, y: strip.top, w: rule.w, h: limitY - strip.top }, 6, ink.soft);
     hatch(bands, { x: rule.x, y: lowestY, w: rule.w, h: strip.bottom - lowestY }, 6, ink.soft);
-    for (const y of [limitY, lowestY]) bands.moveTo(rule.x - 4, y).lineTo(edge + 8, y);
+    for (const y of [limitY, lowestY]) bands.moveTo(rule.x - 4, y).lineTo(edge + lane, y);
     bands.stroke({ width: 2, color: ink.ink });
   }
 
   function drawMarks(now: Picture, manoeuvreY: number, selectedY: number): void {
     marks.clear();
-    marks.moveTo(edge + 3, manoeuvreY).lineTo(edge + 13, manoeuvreY - 6).lineTo(edge + 13, manoeuvreY + 6).closePath();
-    if (!now.manoeuvreHollow) marks.fill({ color: ink.accent });
-    marks.stroke({ width: 1.5, color: ink.accent });
-    // A clasp about the rule: what the speed is meant to be.
-    marks.moveTo(rule.x + 5, selectedY - 7).lineTo(rule.x, selectedY - 7).lineTo(rule.x, selectedY + 7).lineTo(rule.x + 5, selectedY + 7);
-    marks.moveTo(edge - 5, selectedY - 7).lineTo(edge, selectedY - 7).lineTo(edge, selectedY + 7).lineTo(edge - 5, selectedY + 7);
-    marks.stroke({ width: 2, color: ink.accent });
+    const size = lane - 3;
+    marks.moveTo(edge + 2, manoeuvreY).lineTo(edge + 2 + size, manoeuvreY - size * 0.6).lineTo(edge + 2 + size, manoeuvreY + size * 0.6).closePath();
+    marks.fill({ color: now.manoeuvreHollow ? ink.paper : ink.accent }).stroke({ width: 1.5, color: ink.accent });
+    // A clasp about the rule with a grip at its outer side: what the speed is meant to be, and what a hand drags.
+    const half = narrow ? 6 : 8;
+    marks.rect(rule.x - 2, selectedY - half, rule.w + 4, 2 * half).stroke({ width: 2, color: ink.accent });
+    marks.rect(rule.x - (narrow ? 5 : 7), selectedY - half * 0.6, narrow ? 3 : 5, half * 1.2).fill({ color: ink.accent });
   }
 }

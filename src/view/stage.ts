@@ -6,18 +6,23 @@ import 'pixi.js/unsafe-eval';
 import 'pixi.js/graphics';
 import 'pixi.js/text';
 import { CanvasRenderer, Container } from 'pixi.js';
+import { alerts } from './alerts.js';
 import { altitude } from './altitude.js';
+import { bank } from './bank.js';
 import { call } from './call.js';
 import { drive } from './drive.js';
 import { gauge } from './gauge.js';
+import { gear } from './gear.js';
 import { readInk } from './ink.js';
 import { lever } from './lever.js';
 import { FACE, type Frame, type Part } from './part.js';
-import type { Layout } from './place.js';
+import type { Layout, Tab } from './place.js';
 import type { Panel, Picture } from './picture.js';
 import { atRest } from './rest.js';
 import { section } from './section.js';
+import { silence } from './silence.js';
 import { speed } from './speed.js';
+import { steps } from './steps.js';
 import { thrust } from './thrust.js';
 
 export const RENDERER = 'canvas 2d (pixi)';
@@ -26,6 +31,8 @@ export interface Stage {
   readonly canvas: HTMLCanvasElement;
   /** New size, colours or panel: everything is drawn anew. */
   set(at: Layout, panel: Panel): void;
+  /** Where controls take turns: the ones that are up now, or none of them while words stand in their place. */
+  turn(tab: Tab | null): void;
   /** Draws one picture, now. */
   draw(now: Picture): void;
   close(): void;
@@ -46,9 +53,14 @@ export async function openStage(host: HTMLElement): Promise<Stage> {
   host.prepend(canvas);
   let root = new Container();
   let parts: Part[] = [];
+  /** Drawings that take turns, by their tab; in a wide window those that words may stand over. */
+  let turning: (readonly [Tab, Part])[] = [];
+  let up: Tab | null = 'flaps';
+  let tabbed = false;
   let last: Picture | null = null;
 
   const paint = (now: Picture): void => {
+    for (const [tab, { node }] of turning) node.visible = up !== null && (!tabbed || tab === up);
     for (const part of parts) part.show(now);
     renderer.render({ container: root });
   };
@@ -65,9 +77,16 @@ export async function openStage(host: HTMLElement): Promise<Stage> {
       root = new Container();
       renderer.background.color = frame.ink.paper;
       renderer.resize(at.width, at.height, devicePixelRatio);
-      parts = [speed, altitude, thrust, lever, drive, section, gauge, call].map((part) => part(frame));
+      tabbed = at.tabbed;
+      const turns = [['gear', gear], ['gear', silence], ['thrust', thrust], ['flaps', lever], ...(tabbed ? [['thrust', steps] as const] : [])] as const;
+      turning = turns.map(([tab, part]) => [tab, part(frame)] as const);
+      parts = [...turning.map(([, part]) => part), ...[speed, altitude, bank, ...(tabbed ? [] : [steps]), drive, section, gauge, call, alerts].map((part) => part(frame))];
       root.addChild(...parts.map((part) => part.node));
       paint(last ?? atRest(panel));
+    },
+    turn(tab) {
+      up = tab;
+      if (last !== null) paint(last);
     },
     close() {
       root.destroy({ children: true, texture: true, textureSource: true, context: true, style: true });

@@ -8,6 +8,9 @@ export interface Strip {
   readonly bottom: number;
 }
 
+/** From the ends of the strip's place to the ends of its rule, px. */
+export const STRIP_INSET = 10;
+
 /** Where a speed stands, px from the top; a speed beyond the rule stands at its end. */
 export function onStrip(strip: Strip, speedKt: number): number {
   const part = (speedKt - strip.lowestKt) / (strip.highestKt - strip.lowestKt);

@@ -1,74 +1,92 @@
-/** Thrust levers, shown and not moved here: forward is up. The left handle is solid, the right open, as everywhere. */
+/**
+ * Two thrust levers that a hand moves together by their middle or one by one at their ends: forward is up. The left
+ * handle is solid, the right open, as everywhere.
+ */
 import { Container, Graphics } from 'pixi.js';
+import { button } from './button.js';
 import { caption, label, type Frame, type Part } from './part.js';
 import type { Picture } from './picture.js';
-import { wholeDeg } from './words.js';
+import type { Rect } from './place.js';
+import { THRUST_INSET } from './inset.js';
+import { anglesOf } from './words.js';
 
 export function thrust(frame: Frame): Part {
-  return frame.at.kind === 'wide' ? drawn(frame) : written(frame);
-}
-
-function drawn(frame: Frame): Part {
   const { at, ink, panel } = frame;
-  const { thrust: place } = at;
+  const { leftThrust, rightThrust, bothThrust, thrustState } = at;
   const node = new Container();
-  node.addChild(...caption('Thrust levers', place, frame));
-  const top = place.y + 46;
-  const bottom = place.y + place.h - 12;
+  if (!at.tabbed) node.addChild(...caption('Thrust levers', thrustState, frame));
+  const top = leftThrust.y + THRUST_INSET;
+  const bottom = leftThrust.y + leftThrust.h - THRUST_INSET;
   const yOf = (deg: number): number => bottom - (deg / panel.tlaMaxDeg) * (bottom - top);
+  const middle = bothThrust.x + bothThrust.w / 2;
   const rails = new Graphics();
-  const x = place.x + 30 * at.scale;
-  const apart = 26 * at.scale;
-  for (const at2 of [x, x + apart]) rails.moveTo(at2, top - 6).lineTo(at2, bottom + 6);
+  const railOf = ({ x, w }: Rect, side: -1 | 1): number => x + w / 2 - side * w * 0.12;
+  for (const x of [railOf(leftThrust, -1), railOf(rightThrust, 1)]) rails.moveTo(x, top).lineTo(x, bottom);
   rails.stroke({ width: 5 * at.scale, color: ink.hair, cap: 'round' });
+  const every = (bottom - top) / panel.tlaMaxDeg * 20 > at.type.small * 1.2 ? 20 : 40;
   for (let deg = 0; deg <= panel.tlaMaxDeg; deg += 10) {
-    rails.moveTo(x - 20 * at.scale, yOf(deg)).lineTo(x - 14 * at.scale, yOf(deg));
-    if (deg % 20 !== 0) continue;
-    const figure = label(`${deg}`, { size: at.type.small * 0.95, colour: ink.soft, anchor: [1, 0.5] });
-    figure.place(x - 23 * at.scale, yOf(deg));
+    rails.moveTo(leftThrust.x - 1, yOf(deg)).lineTo(leftThrust.x + 5, yOf(deg));
+    if (deg % every !== 0 || at.tabbed) continue;
+    const figure = label(`${deg}`, { size: at.type.small * 0.92, colour: ink.soft, anchor: [1, 0.5] });
+    figure.place(leftThrust.x - 4, yOf(deg));
     node.addChild(figure.node);
   }
   rails.stroke({ width: 1, color: ink.mark });
-  const handle = (solid: boolean): Graphics =>
-    new Graphics().roundRect(-10 * at.scale, -6 * at.scale, 20 * at.scale, 12 * at.scale, 3).fill({ color: solid ? ink.ink : ink.paper }).stroke({ width: 1.6, color: ink.ink });
-  const left = handle(true);
-  const right = handle(false);
-  const angle = label('', { size: at.type.label, colour: ink.ink, weight: '600' });
-  const hold = label('', { size: at.type.small, colour: ink.soft });
-  node.addChild(rails, left, right, angle.node, hold.node);
+  const half = Math.min(9 * at.scale, 12);
+  const left = handle(leftThrust.x + 7, middle - 1.5, half, true, frame);
+  const right = handle(middle + 1.5, rightThrust.x + rightThrust.w - 7, half, false, frame);
+  const angle = label('', { size: at.type.label, colour: ink.ink, weight: '600', anchor: [1, 0] });
+  angle.place(thrustState.x + thrustState.w, thrustState.y + (at.tabbed ? 1 : 6));
+  const hold = button('speed\nhold', at.speedHold, frame);
+  const around = button('go\naround', at.goAround, frame);
+  around.set(false);
+  const threshold = hornLine(frame, yOf);
+  node.addChild(rails, threshold.node, left, right, angle.node, hold.node, around.node);
   return {
     node,
     show(now: Picture) {
-      for (const one of [left, right, angle.node, hold.node]) one.visible = !now.blank;
-      left.position.set(x, yOf(now.leftTlaDeg));
-      right.position.set(x + apart, yOf(now.rightTlaDeg));
-      const middle = (yOf(now.leftTlaDeg) + yOf(now.rightTlaDeg)) / 2;
+      for (const one of [left, right, angle.node]) one.visible = !now.blank;
+      left.y = yOf(now.leftTlaDeg);
+      right.y = yOf(now.rightTlaDeg);
       angle.say(anglesOf(now));
-      angle.place(x + apart + 18 * at.scale, middle - 1);
-      hold.say(now.speedHold ? 'speed hold' : 'by hand');
-      hold.place(x + apart + 18 * at.scale, middle + at.type.small * 1.35);
+      hold.set(now.speedHold && !now.blank);
+      threshold.show(now);
     },
   };
 }
 
-/** No room for a drawing: the figures alone. */
-function written(frame: Frame): Part {
-  const { at, ink } = frame;
+/** One handle, from the outer end of its own track to the middle, where both meet; its letter at the outer end. */
+function handle(from: number, to: number, half: number, solid: boolean, { at, ink }: Frame): Container {
   const node = new Container();
-  node.addChild(...caption('Thrust levers', at.thrust, frame));
-  const angle = label('', { size: at.type.label, colour: ink.ink, weight: '600', anchor: [0, 1] });
-  angle.place(at.thrust.x, at.thrust.y + at.thrust.h);
-  node.addChild(angle.node);
+  const body = new Graphics().roundRect(from, -half, to - from, 2 * half, 4).fill({ color: solid ? ink.ink : ink.sheet }).stroke({ width: 1.75, color: ink.ink });
+  const inner = solid ? to - 6 : from + 6;
+  for (const step of [0, 1, 2]) body.moveTo(inner + (solid ? -4 : 4) * step, -half * 0.5).lineTo(inner + (solid ? -4 : 4) * step, half * 0.5);
+  body.stroke({ width: 1.25, color: solid ? ink.paper : ink.ink });
+  const letter = label(solid ? 'L' : 'R', { size: Math.min(at.type.small, half * 1.5), colour: solid ? ink.paper : ink.ink, weight: '700', anchor: [0.5, 0.5] });
+  letter.place(solid ? from + 11 : to - 11, 0);
+  node.addChild(body, letter.node);
+  return node;
+}
+
+/** In training alone: below this line the horn sounds at small flap settings. */
+function hornLine({ at, ink }: Frame, yOf: (deg: number) => number): Part {
+  const node = new Container();
+  const line = new Graphics();
+  const word = label('horn below', { size: at.type.small * 0.9, colour: ink.accent, weight: '500', anchor: [0.5, 1] });
+  node.addChild(line, word.node);
+  let drawn: number | null = null;
   return {
     node,
-    show(now) {
-      angle.node.visible = !now.blank;
-      angle.say(anglesOf(now));
+    show({ hornTlaDeg, blank }) {
+      node.visible = hornTlaDeg !== null && !blank;
+      if (hornTlaDeg === null || hornTlaDeg === drawn) return;
+      drawn = hornTlaDeg;
+      const { leftThrust, rightThrust } = at;
+      const y = yOf(hornTlaDeg);
+      line.clear();
+      for (let x = leftThrust.x; x < rightThrust.x + rightThrust.w; x += 7) line.moveTo(x, y).lineTo(x + 4, y);
+      line.stroke({ width: 1.5, color: ink.accent });
+      word.place(leftThrust.x + leftThrust.w * 1.5, y - 2);
     },
   };
-}
-
-function anglesOf({ leftTlaDeg, rightTlaDeg }: Picture): string {
-  const [left, right] = [wholeDeg(leftTlaDeg), wholeDeg(rightTlaDeg)];
-  return left === right ? left : `${left} ${right}`;
 }

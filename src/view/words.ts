@@ -15,3 +15,30 @@ export const knots = (kt: number): string => `${Math.round(kt)} knots`;
 export const grouped = (value: number): string => String(Math.round(value)).replace(/\B(?=(\d{3})+(?!\d))/g, ',');
 
 export const wholeDeg = (deg: number): string => `${Math.round(deg)}°`;
+
+export const PATH_WORDS = { level: 'level', down: 'descending', up: 'climbing' } as const;
+export const GEAR_WORDS = { up: 'up', moving: 'moving', down: 'down and locked' } as const;
+
+export const anglesInWords = ({ leftTlaDeg, rightTlaDeg }: { leftTlaDeg: number; rightTlaDeg: number }): string =>
+  `left ${Math.round(leftTlaDeg)}, right ${Math.round(rightTlaDeg)} degrees`;
+
+/** Bank to the degree: a horizon of this size is read no finer. */
+export function bankWords(deg: number): string {
+  const whole = Math.round(Math.abs(deg));
+  return whole === 0 ? 'level' : `${whole} degrees ${deg > 0 ? 'right' : 'left'}`;
+}
+
+/** A deflection without a figure, in the steps that an eye takes from the mark: near the middle, some, much. */
+export function controlWords(part: number): string {
+  const size = Math.abs(part);
+  if (size < 0.05) return 'in the middle';
+  return `${size < 0.2 ? 'a little' : size < 0.4 ? 'some' : 'much'} ${part > 0 ? 'right' : 'left'}`;
+}
+
+/** Both lever angles where there is little room: one figure while they are the same. */
+export function anglesOf({ leftTlaDeg, rightTlaDeg }: { leftTlaDeg: number; rightTlaDeg: number }): string {
+  const [left, right] = [wholeDeg(leftTlaDeg), wholeDeg(rightTlaDeg)];
+  return left === right ? left : `L ${left} R ${right}`;
+}
+
+export const GEAR_SHORT = { up: 'up', moving: 'moving', down: 'locked' } as const;

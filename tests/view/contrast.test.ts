@@ -41,6 +41,7 @@ const strong = { ...plain, ...palettes(css.slice(css.indexOf('prefers-contrast')
 const TEXT = [
   ['ink', 'paper'], ['ink', 'sheet'], ['ink', 'wash'], ['soft', 'paper'], ['soft', 'sheet'], ['soft', 'wash'],
   ['accent', 'paper'], ['accent', 'sheet'], ['accent', 'wash'], ['paper', 'accent'], ['paper', 'ink'],
+  ['warning', 'paper'], ['warning', 'sheet'], ['caution', 'paper'], ['caution', 'sheet'],
 ] as const;
 const MARKS = [['mark', 'paper'], ['mark', 'sheet'], ['ink', 'paper'], ['accent', 'paper'], ['accent', 'sheet'], ['soft', 'paper']] as const;
 

@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { CONTROLS, READINGS } from '../../src/view/instruments.js';
 import type { Panel, Picture } from '../../src/view/picture.js';
 import { knobSpring } from '../../src/view/spring.js';
-import { grouped, spokenDeg } from '../../src/view/words.js';
+import { controlWords, grouped, spokenDeg } from '../../src/view/words.js';
 
 const panel: Panel = {
   settings: [{ deg: 0, name: 'up' }, { deg: 4, name: '4' }, { deg: 16, name: '16' }], stopDeg: 38,
@@ -15,12 +15,15 @@ const picture: Picture = {
   timeS: 10, blank: false, leftPointerDeg: 8.31, rightPointerDeg: 7.2, speedKt: 167.4, selectedKt: 167, speedHold: true,
   limitKt: 210, limitOf: 'limit for 16', lowestKt: 118.2, manoeuvreKt: 151.6, manoeuvreHollow: true, altitudeFt: 5596,
   leadingEdge: 'out', guardOpen: true, armed: false, drive: 'extend', flapLeverDeg: 16, leftTlaDeg: 25.2, rightTlaDeg: 24.6,
+  hornTlaDeg: null, gearLever: 'down', gear: 'moving', horn: 'sounds', hornSilenced: false, coverOpen: false, path: 'down', bankDeg: -2.4, control: 0.23,
+  handControl: 0, autopilot: false, holdLetGo: false, frozen: false, talk: null,
 };
 
 test('readings in words', () => {
   expect(Object.fromEntries(READINGS.map(({ id, say }) => [id, say(picture, panel)]))).toEqual({
     speed: '167 knots', selected: '167 knots, speed hold on', limit: '210 knots, limit for 16',
-    manoeuvre: '152 knots, once both sides are there', lowest: '118 knots', altitude: '5,600 feet',
+    manoeuvre: '152 knots, once both sides are there', lowest: '118 knots', altitude: '5,600 feet, descending',
+    bank: '2 degrees left', control: 'some right', gearState: 'moving', alerts: 'warning: gear horn, can be silenced; warning: autopilot off, roll by hand',
     thrust: 'left 25, right 25 degrees', leftPointer: '8.5 degrees', rightPointer: '7.0 degrees', leadingEdge: 'out',
   });
 });
@@ -32,9 +35,26 @@ test('a blanked instrument says so and nothing else', () => {
 test('states of the controls in words', () => {
   const said = Object.fromEntries(CONTROLS.map(({ id, say, on }) => [id, [say(picture, panel), on(picture, panel)]]));
   expect(said).toEqual({
-    lever: ['16', null], guard: ['open', true], arm: ['not armed', false], retract: ['stays where it is put', false],
-    off: ['', false], extend: ['springs back when let go', true], call: ['', null],
+    gear: ['down', true], leftThrust: ['25 degrees', null], bothThrust: ['left 25, right 25 degrees', null], rightThrust: ['25 degrees', null],
+    speedHold: ['on', true], goAround: ['', null], lever: ['16', null], selectSpeed: ['167 knots', null],
+    speedDown5: ['', null], speedDown: ['', null], speedUp: ['', null], speedUp5: ['', null], roll: ['in the middle', null],
+    guard: ['open', true], arm: ['not armed', false], retract: ['stays where it is put', false], off: ['', false], extend: ['springs back when let go', true],
+    call: ['', null], callClear: ['', null], callFailed: ['', null], callMoving: ['', null], silenceCover: ['shut', false], silence: ['under its cover', null],
   });
+});
+
+test('down is told of the gear only once it is locked (14 CFR 25.729(e)(1))', () => {
+  const gear = READINGS.find(({ id }) => id === 'gearState')!;
+  expect((['up', 'moving', 'down'] as const).map((state) => gear.say({ ...picture, gear: state }, panel))).toEqual(['up', 'moving', 'down and locked']);
+});
+
+test('a deflection is told without a figure', () => {
+  fc.assert(fc.property(fc.double({ min: -1, max: 1, noNaN: true }), (part) => {
+    const words = controlWords(part);
+    expect(words).not.toMatch(/\d/);
+    expect(words.includes('right')).toBe(part >= 0.05);
+    expect(words.includes('left')).toBe(part <= -0.05);
+  }));
 });
 
 test('while it is blanked nobody holds a sprung switch, and a latched one stays', () => {

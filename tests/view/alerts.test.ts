@@ -1,0 +1,32 @@
+// Alerts in words: each with its level, most urgent first, gone with its cause (14 CFR 25.1322(a) to (c)).
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { alertsOf, alertWords } from '../../src/view/alertList.js';
+
+const quiet = { blank: false, horn: 'silent', hornSilenced: false, autopilot: true, holdLetGo: false } as const;
+const anything = fc.record({
+  blank: fc.boolean(), horn: fc.constantFrom('silent' as const, 'sounds' as const, 'insists' as const), hornSilenced: fc.boolean(), autopilot: fc.boolean(), holdLetGo: fc.boolean(),
+});
+
+test('none while nothing is wrong, and none that is left behind', () => {
+  expect(alertsOf(quiet)).toEqual([]);
+  expect(alertWords(quiet)).toBe('');
+});
+
+test('the horn says whether it can be silenced', () => {
+  expect(alertsOf({ ...quiet, horn: 'sounds' })).toEqual([{ level: 'warning', title: 'Gear horn', detail: 'can be silenced' }]);
+  expect(alertsOf({ ...quiet, horn: 'insists' })).toEqual([{ level: 'warning', title: 'Gear horn', detail: 'cannot be silenced' }]);
+  expect(alertsOf({ ...quiet, hornSilenced: true })).toEqual([{ level: 'advisory', title: 'Horn silenced', detail: 'until the levers go forward' }]);
+});
+
+test('several at once: warnings before cautions before what is only told, whatever comes together', () => {
+  const rank = { warning: 0, caution: 1, advisory: 2 };
+  fc.assert(fc.property(anything, (now) => {
+    const ranks = alertsOf(now).map(({ level }) => rank[level]);
+    expect(ranks).toEqual([...ranks].sort((a, b) => a - b));
+  }));
+});
+
+test('blanked instruments say nothing', () => {
+  fc.assert(fc.property(anything, (now) => { expect(alertsOf({ ...now, blank: true })).toEqual([]); }));
+});
