@@ -109,8 +109,8 @@ export function afterAct(now: Now, act: Act): Now {
     case 'selectSpeed': return { ...now, selectedKt: act.speedKt };
     case 'setSpeedHold': return { ...now, speedHold: act.on };
     case 'roll': return { ...now, autopilot: false, handControl: act.control };
-    // One answer to a callout; the next one is not read yet.
-    case 'answer': return { ...now, talk: null };
+    // What has been answered is not answered again; another callout may be up already.
+    case 'answer': return now.talk?.answers.includes(act.text) === true ? { ...now, talk: null } : now;
     default: return now;
   }
 }

@@ -136,7 +136,8 @@ const sides = (px: number) => ({ left: `${px}px`, right: `${px}px` });
 /** A state of a control at once, everything else at a reader's pace. */
 function isNews(before: Picture | null, next: Picture): boolean {
   if (before === null || next.timeS - before.timeS >= READ_EVERY_S || next.timeS < before.timeS) return true;
-  return before.talk?.id !== next.talk?.id || STATES.some((key) => before[key] !== next[key]);
+  const byHand = !next.speedHold && (before.leftTlaDeg !== next.leftTlaDeg || before.rightTlaDeg !== next.rightTlaDeg);
+  return byHand || before.talk?.id !== next.talk?.id || STATES.some((key) => before[key] !== next[key]);
 }
 
 const STATES = [
