@@ -8,6 +8,7 @@ import { isBindable, rebind, rebindToDefault } from './input/rebind.js';
 import { App } from './pages/app.js';
 import type { Cabin, Flying, House, Keys } from './pages/house.js';
 import './pages/look/index.css';
+import { heardOf } from './sound/heard.js';
 import { endSample, playSample } from './sound/sample.js';
 import { openSpeaker } from './sound/speaker.js';
 import { pxPerDeg } from './view/dial.js';
@@ -21,6 +22,9 @@ const shelf = (): Promise<Shelved[]> => (shelved ??= import('./records/shelf.js'
 let kit: ReturnType<typeof fetchKit> | null = null;
 const fetchKit = () => Promise.all([import('./run/start.js'), import('./view/stage.js'), import('./input/hands.js')]);
 
+/** The loudspeaker of whichever run is flown. */
+const speaker = openSpeaker();
+
 async function fly(cabin: Cabin): Promise<Flying> {
   const [all, [{ startDrill }, { openStage, RENDERER }, { bindHands }]] = await Promise.all([shelf(), (kit ??= fetchKit())]);
   const drill = all[cabin.number - 1];
@@ -33,12 +37,15 @@ async function fly(cabin: Cabin): Promise<Flying> {
     gauge: { pxPerDeg: pxPerDeg(drill.airframe.gauge.dial, cabin.at.gauge.radius), pixelRatio: devicePixelRatio, mmPerPx: null },
   });
   const { panel } = running;
+  speaker.begin();
   stage.set(cabin.at, panel);
   let now: Parameters<typeof stage.draw>[0] | null = null;
   const unwatch = running.onPicture((picture) => {
     // A freeze lets a held switch go; the hand that held it must take it anew.
     if (picture.frozen && now?.frozen !== true) hands.letGo(performance.now());
     now = picture;
+    speaker.loudness(cabin.loudness());
+    speaker.hear(heardOf(picture));
     stage.draw(picture);
   });
   const pause = (stampMs: number): void => {
@@ -65,6 +72,7 @@ async function fly(cabin: Cabin): Promise<Flying> {
       unwatch();
       hands.close();
       stage.close();
+      speaker.close();
     },
   };
 }
@@ -93,8 +101,6 @@ const keys: Keys = {
   rebind: (changes, intent, stroke) => (isBindable(intent) ? rebind(bindingsOf(changes), intent, stroke) : NO_KEY),
   rebindToDefault: (changes, intent) => (isBindable(intent) ? rebindToDefault(bindingsOf(changes), intent) : NO_KEY),
 };
-
-const speaker = openSpeaker();
 
 const house: House = {
   keyCard: (changes) => keyCard(bindingsOf(changes)),

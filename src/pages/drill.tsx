@@ -8,7 +8,7 @@ import type { Picture } from '../view/picture.js';
 import { SHORT_CAUTION } from './frame.js';
 import type { Flying, House } from './house.js';
 import { fromFile, goInstead, lastDrill, left, record, route, started } from './session.js';
-import { bindings, latchedHold, letters, look, muted, spokenPointers } from './settings.js';
+import { bindings, latchedHold, letters, look, loudness, muted, spokenPointers } from './settings.js';
 import { Tabs } from './tabs.js';
 import { Frozen, Talk } from './talk.js';
 import { Twins } from './twins.js';
@@ -57,7 +57,7 @@ export function Drill({ house, number, seed }: { house: House; number: number; s
     };
     void house.fly({
       host, at: at.value, number, seed, letters: () => letters.value, bindings: () => bindings.value, onEnd,
-      latched: () => latchedHold.value, mute: () => { muted.value = !muted.value; },
+      latched: () => latchedHold.value, mute: () => { muted.value = !muted.value; }, loudness,
       assisted: helpsInUse(),
       onPause: (why) => { paused.value = why; },
     }).then((begun) => {
@@ -91,6 +91,9 @@ export function Drill({ house, number, seed }: { house: House; number: number; s
   const up = covered ? null : tab.value;
   useEffect(() => flying.value?.turn(up), [up, flying.value, at.value]);
 
+  // Behind the pause nothing takes the focus; once it is over, the hands have it again.
+  useEffect(() => { if (paused.value === null) deck.current?.focus({ preventScroll: true }); }, [paused.value]);
+
   const goOn = (stampMs: number): void => {
     paused.value = null;
     flying.value?.resume(stampMs);
@@ -108,7 +111,7 @@ export function Drill({ house, number, seed }: { house: House; number: number; s
           <button class="plain" type="button" onClick={({ timeStamp }) => flying.value?.pause(timeStamp)}>Pause</button>
         </div>
       </header>
-      <main ref={deck} class="deck" aria-label="Drill" tabIndex={-1}>
+      <main ref={deck} class="deck" aria-label="Drill" tabIndex={-1} inert={paused.value !== null}>
         {flying.value !== null && picture !== null && <Twins at={at.value} panel={flying.value.panel} now={picture} tab={up} spoken={spoken} />}
         {flying.value !== null && picture !== null && at.value.tabbed && (
           <Tabs

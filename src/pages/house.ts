@@ -62,6 +62,8 @@ export interface Cabin {
   readonly training?: boolean;
   /** The sound of the page off or on. */
   readonly mute: () => void;
+  /** Loudness of the page, 0 to 1. */
+  readonly loudness: () => number;
   /** The hand was lost, or asked for a pause. */
   readonly onPause: (why: 'pause' | 'focusLost' | 'hidden') => void;
   readonly onEnd: (record: RunRecord) => void;

@@ -5,6 +5,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { build } from 'vite';
 import { PLANS, type SoundName } from '../../src/sound/plan.js';
 import { levels, likeness, modulationHz, onsets, peaks } from '../sound/spectrum.js';
+import { reading, startRun } from './drilling.js';
 import { openApp } from './harness.js';
 
 const RATE = 48_000;
@@ -143,9 +144,49 @@ test('without any sound device the speaker is silent and nothing else fails', as
   await close();
 });
 
+test('in a run: the horn is heard with its caption, is muted by M apart from its own silence, is quiet in a pause, and leaves with the run', async () => {
+  const { page, close } = await openApp('#/drill/8?seed=3', { before: spy });
+  await startRun(page, 8);
+  const spied = <T>(read: (one: Spied) => T): Promise<T> => page.evaluate(`(${String(read)})(globalThis)`) as Promise<T>;
+  expect(await spied(({ contexts }) => contexts.map(({ state }) => state))).toEqual(['running']);
+  // The levers come back on the path down; the alert is told by the twins as soon as it is drawn.
+  await page.evaluate(() => {
+    const told = document.querySelector('[data-reading="alerts"]')!;
+    const spied = globalThis as unknown as Spied;
+    new MutationObserver((_, watch) => {
+      if (!/horn/i.test(told.textContent ?? '')) return;
+      spied.toldMs = performance.now();
+      watch.disconnect();
+    }).observe(told, { childList: true, characterData: true, subtree: true });
+  });
+  await page.waitForFunction(() => { const { toldMs, calledMs } = globalThis as unknown as Spied; return toldMs > 0 && calledMs.length > 0; }, undefined, { timeout: 50_000 });
+  expect(Math.abs(await spied(({ toldMs, calledMs }) => calledMs[0]! - toldMs))).toBeLessThan(100);
+  const volume = () => spied(({ gains }) => gains[0]!.gain.value);
+  expect(await volume()).toBeCloseTo(0.49, 2);
+  await page.keyboard.press('m');
+  await page.getByRole('button', { name: 'Sound off' }).waitFor();
+  await expect.poll(volume).toBeLessThan(0.001);
+  // The aeroplane still sounds its horn: only the page is quiet.
+  expect(await reading(page, 'alerts').textContent()).toMatch(/gear horn/);
+  expect(await spied(({ cuts }) => cuts.length)).toBe(0);
+  await page.keyboard.press('m');
+  await expect.poll(volume).toBeGreaterThan(0.48);
+  // A pause is silent, and going on sounds it again.
+  await page.keyboard.press('Escape');
+  await expect.poll(() => spied(({ cuts }) => cuts.length)).toBe(1);
+  await page.getByRole('button', { name: 'Go on' }).click();
+  await expect.poll(() => spied(({ starts }) => starts.length)).toBe(2);
+  await page.goBack();
+  await expect.poll(() => spied(({ contexts }) => contexts.map(({ state }) => state))).toEqual(['closed']);
+  await close();
+});
+
 interface Spied {
   contexts: AudioContext[];
   gains: GainNode[];
+  /** Of the page's clock: when a sound was started, and when the alert was told. */
+  calledMs: number[];
+  toldMs: number;
   /** Times of the contexts at which sounds start, and are cut. */
   starts: number[];
   cuts: number[];
@@ -154,7 +195,7 @@ interface Spied {
 /** Runs in the page: notes every context, start and cut. */
 function spy(): void {
   const spied = globalThis as unknown as Spied & { AudioContext: typeof AudioContext; GainNode: typeof GainNode };
-  Object.assign(spied, { contexts: [], gains: [], starts: [], cuts: [] });
+  Object.assign(spied, { contexts: [], gains: [], starts: [], cuts: [], calledMs: [], toldMs: 0 });
   const { AudioContext: Context, GainNode: Gain } = spied;
   spied.AudioContext = class extends Context {
     constructor(options?: AudioContextOptions) {
@@ -171,6 +212,7 @@ function spy(): void {
   const start = AudioBufferSourceNode.prototype.start;
   AudioBufferSourceNode.prototype.start = function noted(at = 0) {
     spied.starts.push(at);
+    spied.calledMs.push(performance.now());
     start.call(this, at);
   };
   const ramp = AudioParam.prototype.linearRampToValueAtTime;
