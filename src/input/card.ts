@@ -1,5 +1,5 @@
 /** The keys as pages show them: what is printed on a key, and what it does. */
-import { DEFAULT_BINDINGS, type Bindable, type Bindings, type Intent, type Stroke } from './keys.js';
+import type { Bindable, Bindings, Intent, Stroke } from './keys.js';
 
 export interface KeyLine {
   readonly intent: Intent;
@@ -15,7 +15,7 @@ export const DOES: Readonly<Record<Bindable, string>> = {
   call: 'call split', callClear: 'call clear, going on', callFailed: 'call drive failed', callMoving: 'call still moving',
   gear: 'gear up, down', thrustForward: 'thrust forward', thrustAft: 'thrust aft', speedUp: 'select a higher speed', speedDown: 'select a lower speed',
   speedHold: 'speed hold on, off', goAround: 'go around', rollLeft: 'roll left', rollRight: 'roll right',
-  silenceCover: 'cover of the silence open, closed', silence: 'silence the gear horn', mute: 'sound of the page off, on',
+  silenceCover: 'cover of the silence open, closed', silence: 'silence the gear horn', mute: 'sound off, on',
   answer1: 'first answer', answer2: 'second answer', answer3: 'third answer', answer4: 'fourth answer',
 };
 
@@ -31,15 +31,16 @@ export function keyText({ code, shift }: Stroke): string[] {
   return shift ? ['Shift', sign] : [sign];
 }
 
-const lineOf = (intent: Bindable, bindings: Bindings): KeyLine => ({ intent, keys: keyText(bindings[intent]), does: DOES[intent], held: intent === 'extend' });
+function lineOf(intent: Intent, bindings: Bindings): KeyLine {
+  if (intent === 'pause') return { intent, keys: ['Esc'], does: 'pause', held: false };
+  return { intent, keys: keyText(bindings[intent]), does: DOES[intent], held: intent === 'extend' };
+}
 
-const PAUSE: KeyLine = { intent: 'pause', keys: ['Esc'], does: 'pause', held: false };
-
-/** What acts in a drill today, in the order in which a hand meets it. */
-const CARD: readonly Bindable[] = ['guard', 'arm', 'extend', 'retract', 'off', 'leverAft', 'leverForward', 'call'];
+/** What belongs to the drive and to letting go of it; the rest stands on the set-up page. */
+const CARD: readonly Intent[] = ['guard', 'arm', 'extend', 'retract', 'off', 'mute', 'pause', 'leverAft', 'leverForward', 'call', 'callClear', 'callFailed', 'callMoving'];
 
 /** The card of keys that the brief shows. */
-export const keyCard = (bindings: Bindings = DEFAULT_BINDINGS, intents: readonly Bindable[] = CARD): KeyLine[] => [...intents.map((intent) => lineOf(intent, bindings)), PAUSE];
+export const keyCard = (bindings: Bindings): KeyLine[] => CARD.map((intent) => lineOf(intent, bindings));
 
 const GROUPS: readonly (readonly [name: string, intents: readonly Bindable[]])[] = [
   ['Standby drive', ['guard', 'arm', 'extend', 'retract', 'off']],

@@ -68,7 +68,7 @@ function Keys({ card }: { card: readonly KeyLine[] }) {
           </div>
         ))}
       </dl>
-      <p class="small">Mouse and touch: press what is drawn, and keep pressing the switch. Everything is also reached by Tab; on the switch, hold the space bar.</p>
+      <p class="small">Mouse and touch: press what is drawn, and keep pressing the switch. Everything is also reached by Tab; on the switch, hold the space bar. All keys, and other ones: <a href="#/settings">set-up</a>.</p>
       <label class="check"><input type="checkbox" checked={letters.value} onChange={({ currentTarget }) => { letters.value = currentTarget.checked; }} /> Letter keys act</label>
     </section>
   );
