@@ -2,7 +2,7 @@
 import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import { look, muted } from './settings.js';
+import { look } from './settings.js';
 
 export const CAUTION = 'A practice aid on an invented airframe. It earns no credit. Your operator’s approved procedures and licensed instruction come first.';
 
@@ -23,19 +23,6 @@ export function LookButton() {
         {!night && <path d="M10 3a7 7 0 0 1 0 14a7 7 0 0 1 0-14Z" />}
       </svg>
       {night ? 'Day' : 'Night'}<span class="unseen"> colours</span>
-    </button>
-  );
-}
-
-/** The sound of the page, off and on, beside whatever sounds: never the silence of the aeroplane (WCAG 2.2, 1.4.2). */
-export function SoundButton() {
-  return (
-    <button class="plain" type="button" aria-pressed={muted.value} onClick={() => { muted.value = !muted.value; }}>
-      <svg class="sign" viewBox="0 0 20 20" width="20" height="20" aria-hidden="true">
-        <path d="M2 7.5H5.5L10 3.5V16.5L5.5 12.5H2Z" />
-        <path class="sign-line" d={muted.value ? 'M13 7.5L18 12.5M18 7.5L13 12.5' : 'M13 7.5Q14.5 10 13 12.5M15.8 5Q18.6 10 15.8 15'} />
-      </svg>
-      {muted.value ? 'Sound off' : <span class="unseen">Sound off</span>}
     </button>
   );
 }
