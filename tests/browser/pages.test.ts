@@ -153,34 +153,6 @@ test('nothing on the way to a run tells what it holds: no title, note or file na
   await close();
 });
 
-test.each(['light', 'dark'] as const)('axe finds nothing on any page, %s', async (colorScheme) => {
-  const { page, close } = await openApp('', { colorScheme });
-  await page.getByRole('link', { name: /Flaps from/ }).first().waitFor();
-  expect(await axe(page)).toEqual([]);
-  await page.goto(`${appUrl()}#/drill/1?seed=3`);
-  await page.getByRole('button', { name: 'Start' }).waitFor();
-  expect(await axe(page)).toEqual([]);
-  await startRun(page);
-  expect(await axe(page)).toEqual([]);
-  await makeReady(page);
-  await page.keyboard.press('Escape');
-  await page.getByRole('button', { name: 'End the run' }).click();
-  await page.getByText('Was there a split?').waitFor();
-  expect(await axe(page)).toEqual([]);
-  await page.getByText('Not sure').click();
-  await page.getByRole('button', { name: 'Show the debrief' }).click();
-  await page.locator('h1').waitFor();
-  await page.getByText('The figures as a table').click();
-  expect(await axe(page)).toEqual([]);
-  for (const nowhere of ['#/debrief', '#/nowhere', '#/drill/77']) {
-    await page.goto('about:blank');
-    await page.goto(`${appUrl()}${nowhere}`);
-    await page.locator('h1').waitFor();
-    expect(await axe(page), nowhere).toEqual([]);
-  }
-  await close();
-});
-
 test('day and night are chosen and kept', async () => {
   const { page, close } = await openApp('', { colorScheme: 'dark' });
   const paper = () => page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);

@@ -1,0 +1,62 @@
+// Every page and state of the app, one after another, for tests that look at all of them.
+import type { Page } from 'playwright-core';
+import { control, startRun } from './drilling.js';
+import { appUrl, openApp, type OpenOptions } from './harness.js';
+
+type Look = (page: Page, name: string) => Promise<void>;
+
+/** A run is looked at apart: it fills the window and is drawn. */
+export const isRun = (name: string): boolean => name.startsWith('run');
+
+/** Opens the app and calls `look` in every state that a person comes to. */
+export async function everywhere(options: OpenOptions, look: Look): Promise<void> {
+  const { page, close } = await openApp('', options);
+  const to = async (path: string): Promise<void> => {
+    await page.goto('about:blank');
+    await page.goto(`${appUrl()}${path}`);
+  };
+  await page.getByRole('link', { name: /Flaps from/ }).first().waitFor();
+  await look(page, 'choose');
+  await page.setInputFiles('input[type=file]', { name: 'wrong.json', mimeType: 'application/json', buffer: Buffer.from('{ "format": 1, "model": "one" }') });
+  await page.getByRole('alert').waitFor();
+  await look(page, 'refused file');
+  await to('#/settings');
+  await page.getByLabel('Volume').waitFor();
+  await look(page, 'set-up');
+  await page.getByRole('button', { name: /^call split: key/ }).click();
+  await page.keyboard.press('g');
+  await page.getByRole('button', { name: 'Exchange' }).waitFor();
+  await look(page, 'set-up, key taken');
+  for (const nowhere of ['#/nowhere', '#/drill/777', '#/debrief']) {
+    await to(nowhere);
+    await page.locator('h1').waitFor();
+    await look(page, nowhere);
+  }
+  await to('#/drill/1?seed=3');
+  await page.getByRole('button', { name: 'Start' }).waitFor();
+  await look(page, 'brief');
+  await startRun(page);
+  await look(page, 'run');
+  // Whoever looked may have lost the focus of the window, and that pauses.
+  if (!(await page.getByRole('dialog').isVisible())) await page.keyboard.press('Escape');
+  await page.getByRole('dialog').waitFor();
+  await look(page, 'run, paused');
+  await page.getByRole('button', { name: 'End the run' }).click();
+  await page.getByText('Was there a split?').waitFor();
+  await look(page, 'own judgement');
+  await page.getByText('Not sure').click();
+  await page.getByRole('button', { name: 'Show the debrief' }).click();
+  await page.getByRole('button', { name: 'Save record' }).waitFor();
+  await page.locator('.figures').waitFor();
+  await look(page, 'debrief');
+  await close();
+}
+
+/** A run with a callout on the screen (drill 7, 8 s in). */
+export async function withCallout(options: OpenOptions, look: Look): Promise<void> {
+  const { page, close } = await openApp('#/drill/7?seed=3', options);
+  await startRun(page, 7);
+  await control(page, 'answer1').waitFor({ timeout: 25_000 });
+  await look(page, 'run, callout');
+  await close();
+}
