@@ -1,0 +1,116 @@
+/** The logbook: every run, kept on this machine. Each act is one transaction, so a page that dies loses nothing finished. */
+import type { RunRecord } from '../../../sim/files/index.js';
+import { entryOf, type About, type Entry } from './entry.js';
+import { troubleOf, type Kept, type Store } from './store.js';
+
+/** Which entries are listed, newest first. */
+export interface Filter {
+  /** null: everyone. */
+  readonly person: string | null;
+  /** null: every outcome. */
+  readonly outcome: RunRecord['outcome'] | null;
+}
+
+export interface PageOf {
+  readonly entries: readonly Entry[];
+  /** Where the next page goes on; null: there is no more. */
+  readonly next: Cursor | null;
+}
+/** The entry behind which a page goes on. */
+export type Cursor = Pick<Entry, 'atMs' | 'id'>;
+
+export interface Book {
+  /** Keeps a run, or keeps its newer record under the same id. */
+  keep(record: RunRecord, about: About): Promise<Entry>;
+  /** The record behind an entry; null where it is not there any more. */
+  record(id: string): Promise<RunRecord | null>;
+  has(digest: string): Promise<boolean>;
+  /** At most `most` entries, newest first, behind `after`. */
+  list(filter: Filter, after: Cursor | null, most?: number): Promise<PageOf>;
+  count(): Promise<number>;
+  /** Takes entries off the list; `putBack` undoes it until they are swept away. */
+  remove(ids: readonly string[], nowMs: number): Promise<void>;
+  putBack(ids: readonly string[]): Promise<void>;
+  /** Deletes for good what was taken off before a moment. @returns how many */
+  sweepAway(beforeMs: number): Promise<number>;
+  people(): Promise<string[]>;
+  addPerson(name: string, nowMs: number): Promise<void>;
+  lastExportMs(): Promise<number | null>;
+  noteExport(nowMs: number): Promise<void>;
+  close(): void;
+}
+
+const PAGE = 50;
+/** Above every id and every time. */
+const LAST: [number, string] = [Infinity, '\uffff'];
+
+const listed = (entry: Entry): Kept => ({ ...entry, back: -entry.atMs });
+const plain = ({ back: _back, ...entry }: Kept): Entry => entry;
+
+/** The logbook on an open store. Every promise rejects with LogbookTrouble and nothing else. */
+export function bookOn(store: Store): Book {
+  const told = async <T>(done: () => Promise<T>): Promise<T> => {
+    try {
+      return await done();
+    } catch (problem) {
+      throw troubleOf(problem);
+    }
+  };
+  const change = (ids: readonly string[], to: (entry: Entry) => Kept): Promise<void> => told(async () => {
+    const work = store.transaction('entries', 'readwrite');
+    await Promise.all(ids.map(async (id) => {
+      const entry = await work.store.get(id);
+      if (entry !== undefined) await work.store.put(to(plain(entry)));
+    }));
+    await work.done;
+  });
+  return {
+    keep: (record, about) => told(async () => {
+      const entry = entryOf(record, about);
+      const work = store.transaction(['entries', 'records'], 'readwrite');
+      await Promise.all([work.objectStore('entries').put(listed(entry)), work.objectStore('records').put(JSON.stringify(record), entry.id), work.done]);
+      return entry;
+    }),
+    record: (id) => told(async () => {
+      const text = await store.get('records', id);
+      return text === undefined ? null : JSON.parse(text) as RunRecord;
+    }),
+    has: (digest) => told(async () => {
+      const found = await store.getAllFromIndex('entries', 'byDigest', digest);
+      return found.some(({ removedMs }) => removedMs === null);
+    }),
+    list: (filter, after, most = PAGE) => told(() => page(store, filter, after, most)),
+    count: () => told(() => store.countFromIndex('entries', 'byTime')),
+    remove: (ids, nowMs) => change(ids, (entry) => ({ ...entry, removedMs: nowMs })),
+    putBack: (ids) => change(ids, (entry) => listed({ ...entry, removedMs: null })),
+    sweepAway: (beforeMs) => told(async () => {
+      const work = store.transaction(['entries', 'records'], 'readwrite');
+      const entries = await work.objectStore('entries').getAll();
+      const old = entries.filter(({ removedMs }) => removedMs !== null && removedMs < beforeMs);
+      await Promise.all(old.flatMap(({ id }) => [work.objectStore('entries').delete(id), work.objectStore('records').delete(id)]));
+      await work.done;
+      return old.length;
+    }),
+    people: () => told(async () => (await store.getAll('people')).sort((a, b) => a.addedMs - b.addedMs).map(({ name }) => name)),
+    addPerson: (name, addedMs) => told(async () => { await store.put('people', { name, addedMs }); }),
+    lastExportMs: () => told(async () => (await store.get('meta', 'lastExportMs')) ?? null),
+    noteExport: (nowMs) => told(async () => { await store.put('meta', nowMs, 'lastExportMs'); }),
+    close: () => store.close(),
+  };
+}
+
+/** One read of the index that fits the filter; one entry more than asked for tells whether there is more. */
+async function page(store: Store, filter: Filter, after: Cursor | null, most: number): Promise<PageOf> {
+  const found = await read(store, filter, after === null ? [-Infinity, ''] : [-after.atMs, after.id], after !== null, most + 1);
+  const entries = found.slice(0, most).map(plain);
+  const last = entries.at(-1);
+  return { entries, next: found.length <= most || last === undefined ? null : { atMs: last.atMs, id: last.id } };
+}
+
+function read(store: Store, { person, outcome }: Filter, from: [number, string], open: boolean, most: number): Promise<Kept[]> {
+  const range = (...fixed: string[]): IDBKeyRange => IDBKeyRange.bound([...fixed, ...from], [...fixed, ...LAST], open);
+  if (person === null && outcome === null) return store.getAllFromIndex('entries', 'byTime', range(), most);
+  if (outcome === null) return store.getAllFromIndex('entries', 'byPerson', range(person as string), most);
+  if (person === null) return store.getAllFromIndex('entries', 'byOutcome', range(outcome), most);
+  return store.getAllFromIndex('entries', 'byBoth', range(person, outcome), most);
+}

@@ -1,0 +1,106 @@
+/** Takes the runs of a logbook's file in. Each is checked and played again before it is kept; nothing else is believed. */
+import { verify } from '../../../sim/files/index.js';
+import { MOST_BYTES, readRecord } from '../../text/index.js';
+import type { Book } from './book.js';
+import { BOOK_FORMAT, headOf, toldOf } from './lines.js';
+
+export interface Imported {
+  readonly kept: number;
+  /** Runs that are in the book already. */
+  readonly known: number;
+  /** Kept, but of another model version: shown with what they say, not proved. */
+  readonly unproved: number;
+  readonly refused: readonly { readonly line: number; readonly why: string }[];
+  /** Refused runs beyond those listed. */
+  readonly more: number;
+  readonly stopped: boolean;
+}
+
+/** The file as a whole is not taken. */
+export type Refused = { readonly ok: false; readonly why: string };
+
+/** No line is longer than a record may be, with what stands beside it; and no file opens to more than this. */
+const MOST_LINE = MOST_BYTES + 1000;
+const MOST_INFLATED = 1e9;
+const MOST_TOLD = 50;
+
+export interface Importing {
+  /** Makes an id. */
+  readonly id: () => string;
+  /** Called with runs read and the runs that the head promises. */
+  readonly progress: (done: number, all: number) => void;
+  readonly stop: () => boolean;
+}
+
+/**
+ * Imports a file. Duplicates, by digest, are passed over; a damaged end keeps what came before it.
+ * @throws LogbookTrouble where the store takes no more
+ */
+export async function importBook(book: Book, file: Blob, { id, progress, stop }: Importing): Promise<({ readonly ok: true } & Imported) | Refused> {
+  const lines = linesOf(file);
+  const first = await lines.next();
+  if (first.done === true || typeof first.value !== 'string') return { ok: false, why: 'This is no file of a logbook: it is not compressed as one.' };
+  const head = headOf(first.value);
+  if (head === null) return { ok: false, why: 'This is no file of a logbook: its first line does not say so.' };
+  if (head.evenhandLogbook > BOOK_FORMAT) return { ok: false, why: `This file is of format ${head.evenhandLogbook}, for a later Evenhand; this one reads format ${BOOK_FORMAT}.` };
+  const count = { kept: 0, known: 0, unproved: 0, more: 0 };
+  const refused: { line: number; why: string }[] = [];
+  const refuse = (line: number, why: string): void => { if (refused.length < MOST_TOLD) refused.push({ line, why }); else count.more += 1; };
+  let line = 1;
+  let stopped = false;
+  for await (const text of lines) {
+    line += 1;
+    if (typeof text !== 'string') {
+      refuse(line, text.why);
+      break;
+    }
+    const taken = await take(book, text, id());
+    if (typeof taken === 'string') count[taken] += 1;
+    else refuse(line, taken.why);
+    if (taken === 'unproved') count.kept += 1;
+    progress(line - 1, head.runs);
+    if (stop()) { stopped = true; break; }
+  }
+  return { ok: true, ...count, refused, stopped };
+}
+
+async function take(book: Book, text: string, id: string): Promise<'kept' | 'known' | 'unproved' | { why: string }> {
+  const found = toldOf(text);
+  if (found === null) return { why: 'no run stands in this line' };
+  const read = readRecord(found.recordText, 'record');
+  if (!read.ok) {
+    const [problem] = read.problems;
+    return { why: `its record is wrong${problem === undefined ? '' : ` at ${problem.path === '' ? 'its beginning' : problem.path}: found ${problem.found}, allowed ${problem.allowed}`}` };
+  }
+  if (await book.has(read.value.digest)) return 'known';
+  const verdict = verify(read.value);
+  const [refusal] = verdict.refused;
+  if (verdict.replayable && refusal !== undefined) return { why: `its record does not follow from its inputs: ${refusal.path === '' ? refusal.code : refusal.path}` };
+  await book.keep(read.value, { id, ...found.told, imported: true });
+  return verdict.replayable ? 'kept' : 'unproved';
+}
+
+/** The lines of a gzipped file one after another; what cannot be read on ends them with why. */
+async function* linesOf(file: Blob): AsyncGenerator<string | { why: string }> {
+  const reader = file.stream().pipeThrough(new DecompressionStream('gzip')).pipeThrough(new TextDecoderStream()).getReader();
+  let rest = '';
+  let inflated = 0;
+  try {
+    for (;;) {
+      const { done, value } = await reader.read();
+      if (done) break;
+      inflated += value.length;
+      rest += value;
+      const parts = rest.split('\n');
+      rest = parts.pop() ?? '';
+      yield* parts;
+      if (rest.length > MOST_LINE) return yield { why: `a line is longer than ${MOST_LINE} characters` };
+      if (inflated > MOST_INFLATED) return yield { why: `the file opens to more than ${MOST_INFLATED} characters` };
+    }
+    if (rest !== '') yield rest;
+  } catch {
+    yield { why: 'the file is damaged from here on' };
+  } finally {
+    await reader.cancel().catch(() => undefined);
+  }
+}

@@ -1,0 +1,6 @@
+/** The logbook of this machine: runs kept in the browser, listed, opened, taken off, carried away in one file and back. */
+export { bookOn, type Book, type Cursor, type Filter, type PageOf } from './book.js';
+export { entryOf, type About, type Entry } from './entry.js';
+export { exportBook } from './export.js';
+export { importBook, type Imported, type Refused } from './import.js';
+export { LogbookTrouble, openStore, troubleOf, type Trouble } from './store.js';
