@@ -6,6 +6,7 @@ import { keyCard, keyGroups } from './input/card.js';
 import { bindingsOf } from './input/keys.js';
 import { isBindable, rebind, rebindToDefault } from './input/rebind.js';
 import { App } from './pages/app.js';
+import { keeper } from './keeper.js';
 import type { Cabin, Flying, House, Keys } from './pages/house.js';
 import './pages/look/index.css';
 import { heardOf } from './sound/heard.js';
@@ -63,7 +64,11 @@ async function fly(cabin: Cabin): Promise<Flying> {
       cabin.onPause(loss);
     },
   });
-  running.onEnd(cabin.onEnd);
+  const keep = keeping.begin(cabin.number);
+  running.onEnd((record) => {
+    keep(record);
+    cabin.onEnd(record);
+  });
   return {
     panel, onPicture: running.onPicture, pause, resume: running.resume, stop: running.stop,
     place: (at) => stage.set(at, panel),
@@ -92,7 +97,9 @@ function grainMs(): number {
 async function assess(record: RunRecord, said: RunRecord['assessment']): Promise<RunRecord> {
   const { composeRecord } = await import('../sim/files/index.js');
   const { format: _format, digest: _digest, ...parts } = record;
-  return composeRecord({ ...parts, assessment: said });
+  const whole = composeRecord({ ...parts, assessment: said });
+  keeping.again(record, whole);
+  return whole;
 }
 
 const NO_KEY = { what: 'refused', why: 'That has no key.' } as const;
@@ -101,6 +108,8 @@ const keys: Keys = {
   rebind: (changes, intent, stroke) => (isBindable(intent) ? rebind(bindingsOf(changes), intent, stroke) : NO_KEY),
   rebindToDefault: (changes, intent) => (isBindable(intent) ? rebindToDefault(bindingsOf(changes), intent) : NO_KEY),
 };
+
+const keeping = keeper(APP);
 
 const house: House = {
   keyCard: (changes) => keyCard(bindingsOf(changes)),
@@ -122,6 +131,9 @@ const house: House = {
     const { debriefOf, MODEL_VERSION } = await import('../sim/index.js');
     return record.model === MODEL_VERSION ? debriefOf(record) : null;
   },
+  logbook: keeping.book,
+  exportLogbook: keeping.exportAll,
+  importLogbook: keeping.importFrom,
   save: async (record) => (await import('./records/file.js')).saveRecord(record),
   open: async (file) => (await import('./records/file.js')).openRecord(file),
 };

@@ -5,6 +5,7 @@ import { Choose } from './choose.js';
 import { Debrief } from './debrief.js';
 import { Drill } from './drill.js';
 import { Page } from './frame.js';
+import { Logbook } from './logbook.js';
 import type { House } from './house.js';
 import { Say } from './say.js';
 import { goInstead, route, started } from './session.js';
@@ -19,6 +20,7 @@ export function App({ house }: { house: House }) {
     case 'say': return <Say house={house} number={now.number} seed={now.seed} />;
     case 'debrief': return <Debrief house={house} />;
     case 'settings': return <Setup house={house} />;
+    case 'logbook': return <Logbook house={house} />;
     case 'nowhere': return <Nowhere />;
   }
 }

@@ -2,6 +2,8 @@
 import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import { TROUBLES } from './logged.js';
+import { unkept } from './session.js';
 import { look } from './settings.js';
 
 export const CAUTION = 'A practice aid on an invented airframe. It earns no credit. Your operator’s approved procedures and licensed instruction come first.';
@@ -55,9 +57,12 @@ export function Page({ title, kind, tools, children }: Props) {
     <div class={`page page-${kind}`}>
       <header class="top">
         <a class="name" href="#/"><Mark />Evenhand</a>
-        <nav class="tools" aria-label="Tools">{tools}<a class="plain" href="#/settings" {...(kind === 'setup' ? { 'aria-current': 'page' as const } : {})}>Set-up</a><LookButton /></nav>
+        <nav class="tools" aria-label="Tools">{tools}<a class="plain" href="#/logbook" {...(kind === 'logbook' ? { 'aria-current': 'page' as const } : {})}>Logbook</a><a class="plain" href="#/settings" {...(kind === 'setup' ? { 'aria-current': 'page' as const } : {})}>Set-up</a><LookButton /></nav>
       </header>
-      <main ref={main} tabIndex={-1} aria-label={title}>{children}</main>
+      <main ref={main} tabIndex={-1} aria-label={title}>
+        {unkept.value !== null && <p class="note" role="alert"><span><strong>The last run is not in the logbook.</strong> {TROUBLES[unkept.value]}</span></p>}
+        {children}
+      </main>
       <footer class="caution"><p>{CAUTION}</p></footer>
     </div>
   );

@@ -2,6 +2,7 @@
 import type { Airframe, RunRecord } from '../../sim/files/index.js';
 import type { Debrief, Speeds } from '../../sim/index.js';
 import type { Opened } from '../records/file.js';
+import type { Book, Imported, Refused } from '../records/logbook/index.js';
 import type { Layout, Tab } from '../view/place.js';
 import type { Panel, Picture } from '../view/picture.js';
 import type { Group } from './asks.js';
@@ -93,6 +94,9 @@ export interface Keys {
 
 export type SoundName = 'horn' | 'autopilotOff';
 
+/** Called while long work goes on: how much is done, and of how much. */
+export type Progress = (done: number, all: number) => void;
+
 export interface House {
   /** The keys as they stand. */
   keyCard(changes: KeyChanges): readonly KeyLine[];
@@ -111,6 +115,12 @@ export interface House {
   assess(record: RunRecord, said: RunRecord['assessment']): Promise<RunRecord>;
   /** null: of another model version, and not replayable here. */
   debrief(record: RunRecord): Promise<Debrief | null>;
+  /** The logbook of this machine. @throws LogbookTrouble where the browser keeps nothing */
+  logbook(): Promise<Book>;
+  /** Hands the whole logbook to the browser as a download. @returns false when it was stopped @throws LogbookTrouble */
+  exportLogbook(progress: Progress, stop: () => boolean): Promise<boolean>;
+  /** Takes in the runs of a logbook's file. @throws LogbookTrouble */
+  importLogbook(file: File, progress: Progress, stop: () => boolean): Promise<({ readonly ok: true } & Imported) | Refused>;
   save(record: RunRecord): Promise<void>;
   open(file: File): Promise<Opened>;
 }

@@ -5,6 +5,7 @@ export type Route =
   | { readonly page: 'brief' | 'run' | 'say'; readonly number: number; readonly seed: number | null }
   | { readonly page: 'debrief' }
   | { readonly page: 'settings' }
+  | { readonly page: 'logbook' }
   | { readonly page: 'nowhere' };
 
 const STEPS: Readonly<Record<string, 'brief' | 'run' | 'say'>> = { '': 'brief', run: 'run', say: 'say' };
@@ -14,6 +15,7 @@ export function routeOf(fragment: string): Route {
   if (path === '') return { page: 'choose' };
   if (path === 'debrief') return { page: 'debrief' };
   if (path === 'settings') return { page: 'settings' };
+  if (path === 'logbook') return { page: 'logbook' };
   const drill = /^drill\/([1-9]\d{0,3})(?:\/(\w+))?$/.exec(path);
   const page = drill === null ? undefined : STEPS[drill[2] ?? ''];
   if (drill === null || page === undefined) return { page: 'nowhere' };
@@ -30,6 +32,7 @@ export function fragmentOf(route: Exclude<Route, { page: 'nowhere' }>): string {
   if (route.page === 'choose') return '#/';
   if (route.page === 'debrief') return '#/debrief';
   if (route.page === 'settings') return '#/settings';
+  if (route.page === 'logbook') return '#/logbook';
   const step = route.page === 'brief' ? '' : `/${route.page}`;
   return `#/drill/${route.number}${step}${route.seed === null ? '' : `?seed=${route.seed}`}`;
 }

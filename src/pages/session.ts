@@ -2,6 +2,7 @@
 import { effect, signal } from '@preact/signals';
 import type { RunRecord } from '../../sim/files/index.js';
 import type { Opened } from '../records/file.js';
+import type { Trouble } from '../records/logbook/index.js';
 import { fragmentOf, routeOf, type Route } from './route.js';
 
 export const route = signal<Route>(routeOf(location.hash));
@@ -11,6 +12,8 @@ export const record = signal<RunRecord | null>(null);
 export const fromFile = signal(false);
 /** A file that was refused. */
 export const refused = signal<Extract<Opened, { ok: false }> | null>(null);
+/** What kept the logbook from keeping the run; null: it is kept, or about to be. */
+export const unkept = signal<Trouble | null>(null);
 /** A run that was left by going back, told on the page where that leads. */
 export const left = signal<RunRecord | null>(null);
 /** Start was pressed, and the run it began is not over. */

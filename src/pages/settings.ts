@@ -65,6 +65,8 @@ export const spokenPointers = kept('spoken', false);
 /** The sound of the page is off; apart from the aeroplane's own silence. */
 export const muted = kept('muted', false);
 export const volume = signal(volumeOf(read('volume')));
+/** Short name of who flies; empty for no name. */
+export const person = signal(read('person') ?? '');
 export const firstVisit = read('seen') === null;
 
 effect(() => {
@@ -73,6 +75,7 @@ effect(() => {
   else root.dataset['look'] = look.value;
   write('look', look.value);
 });
+effect(() => write('person', person.value));
 effect(() => write('keys', JSON.stringify(bindings.value)));
 effect(() => write('volume', String(volume.value)));
 write('seen', 'yes');

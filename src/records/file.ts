@@ -10,11 +10,14 @@ export type Opened =
 export const fileName = (record: RunRecord): string => `evenhand-run-${record.digest.slice(0, 8)}.json`;
 
 /** Hands the record to the browser as a download. */
-export function saveRecord(record: RunRecord): void {
-  const address = URL.createObjectURL(new Blob([`${JSON.stringify(record)}\n`], { type: 'application/json' }));
+export const saveRecord = (record: RunRecord): void => download(new Blob([`${JSON.stringify(record)}\n`], { type: 'application/json' }), fileName(record));
+
+/** Hands a file to the browser under a name. */
+export function download(file: Blob, name: string): void {
+  const address = URL.createObjectURL(file);
   const link = document.createElement('a');
   link.href = address;
-  link.download = fileName(record);
+  link.download = name;
   link.click();
   // The download has taken its copy by the next turn; the address would keep the text alive.
   setTimeout(() => URL.revokeObjectURL(address));
