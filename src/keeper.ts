@@ -1,20 +1,28 @@
-/** Keeps what is flown in the logbook as soon as it is over, before anything is asked or told about it. */
+/**
+ * Keeps what is flown in the logbook: noted while it goes on, kept as soon as it is over, before anything is asked or told
+ * about it; and, when a page went away in mid-run, kept by the next page as abandoned.
+ */
 import type { RunRecord } from '../sim/files/index.js';
 import type { House } from './pages/house.js';
 import { troubleIn } from './pages/logged.js';
 import { unkept } from './pages/session.js';
 import { person } from './pages/settings.js';
 import type { About, Book } from './records/logbook/index.js';
+import type { RunningDrill } from './run/drill.js';
 
 /** What was taken off the list this long ago can no longer be put back, ms. */
 const PUT_BACK_MS = 600_000;
+/** How often a run is noted: a page that dies loses no more of it, ms. */
+const NOTE_EVERY_MS = 2000;
+/** Without locks, a run that was not noted for so long counts as left; a hidden page notes once a minute, ms. */
+const LEFT_MS = 180_000;
 
 interface Keeper {
   readonly book: House['logbook'];
   readonly exportAll: House['exportLogbook'];
   readonly importFrom: House['importLogbook'];
-  /** At the start of a run of a drill. @returns what keeps its record */
-  begin(drill: number): (record: RunRecord) => void;
+  /** Notes a run of a drill from now on, and keeps its record at the end. */
+  follow(drill: number, running: RunningDrill): void;
   /** The record of a kept run has become another: it takes its place. */
   again(before: RunRecord, now: RunRecord): void;
 }
@@ -33,6 +41,7 @@ export function keeper(app: string): Keeper {
     const { bookOn, openStore } = await logbook();
     const made = bookOn(await openStore());
     await made.sweepAway(Date.now() - PUT_BACK_MS);
+    await takeIn(made);
     return made;
   }
   async function keep(record: RunRecord, about: About): Promise<void> {
@@ -59,15 +68,54 @@ export function keeper(app: string): Keeper {
       const { importBook } = await logbook();
       return importBook(await book(), file, { id: newId, progress, stop });
     },
-    begin(drill) {
+    follow(drill, running) {
       const about: About = { id: newId(), person: person.value, atMs: Date.now(), drill, imported: false, abandoned: false };
-      return (record) => void keep(record, about);
+      const letGo = hold(about.id);
+      const note = (): void => {
+        const draft = running.draft();
+        if (draft === null) return;
+        // A note that cannot be written is no trouble yet: the record at the end will tell.
+        void Promise.all([book(), import('../sim/index.js')])
+          .then(([made, { MODEL_VERSION }]) => made.note({ about, model: MODEL_VERSION, setting: running.setting, draft, notedMs: Date.now() }))
+          .catch(() => undefined);
+      };
+      const noting = setInterval(note, NOTE_EVERY_MS);
+      running.onEnd((record) => {
+        clearInterval(noting);
+        void keep(record, about).finally(letGo);
+      });
     },
     again(before, now) {
       const about = known.get(before.digest);
       if (about !== undefined) void keep(now, about);
     },
   };
+}
+
+const lockOf = (id: string): string => `evenhand run ${id}`;
+
+/** Holds a lock for as long as this page flies the run; the browser lets it go when the page dies. @returns lets it go */
+function hold(id: string): () => void {
+  let letGo: () => void = () => undefined;
+  const held = new Promise<void>((done) => { letGo = done; });
+  // Absent over plain http on a network.
+  void (navigator.locks as LockManager | undefined)?.request(lockOf(id), () => held);
+  return letGo;
+}
+
+/** Takes in the runs whose pages went away. */
+async function takeIn(book: Book): Promise<void> {
+  const unfinished = await book.unfinished();
+  if (unfinished.length === 0) return;
+  const locks = await (navigator.locks as LockManager | undefined)?.query();
+  const held = new Set(locks?.held?.map(({ name }) => name));
+  const [{ abandonedRecord }, { MODEL_VERSION }] = await Promise.all([import('../sim/files/index.js'), import('../sim/index.js')]);
+  for (const { about, model, setting, draft, notedMs } of unfinished) {
+    if (locks === undefined ? Date.now() - notedMs < LEFT_MS : held.has(lockOf(about.id))) continue;
+    const record = model === MODEL_VERSION ? abandonedRecord(setting, draft) : null;
+    if (record === null) await book.forget(about.id);
+    else await book.keep(record, { ...about, abandoned: true });
+  }
 }
 
 /** 128 random bits as text: randomUUID is absent over plain http on a network. */

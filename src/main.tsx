@@ -64,11 +64,8 @@ async function fly(cabin: Cabin): Promise<Flying> {
       cabin.onPause(loss);
     },
   });
-  const keep = keeping.begin(cabin.number);
-  running.onEnd((record) => {
-    keep(record);
-    cabin.onEnd(record);
-  });
+  keeping.follow(cabin.number, running);
+  running.onEnd(cabin.onEnd);
   return {
     panel, onPicture: running.onPicture, pause, resume: running.resume, stop: running.stop,
     place: (at) => stage.set(at, panel),

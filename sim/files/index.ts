@@ -24,6 +24,7 @@ export {
   checkOutput, replayOutput, runOutput, troubleOutput, verifyOutput,
   type CheckOutput, type ReplayOutput, type RunOutput, type TroubleOutput, type VerifyOutput,
 } from './output.js';
+export { abandonedRecord, flownRecord, type FlownDraft, type FlownSetting } from './flown.js';
 export { recordMisfits } from './record-fit.js';
 export { differences, NOT_PROVABLE, verify, type Refusal, type Verdict } from './verify.js';
 export { sweepOutput, type SweepOutput } from './sweep-output.js';

@@ -66,7 +66,7 @@ function Report({ came }: { came: Came }) {
   return (
     <>
       <p>
-        Imported: {runs(came.kept)}{came.known > 0 && `; ${runs(came.known)} were here already`}{refused > 0 && `; ${runs(refused)} refused`}.
+        Imported: {runs(came.kept)}{came.known > 0 && `; here already: ${runs(came.known)}`}{refused > 0 && `; refused: ${runs(refused)}`}.
         {came.unproved > 0 && ` Of another model, and not proved: ${runs(came.unproved)}.`}{came.stopped && ' Stopped before the end of the file.'}
       </p>
       {came.refused.length > 0 && <ul class="refusals">{came.refused.map(({ line, why }) => <li key={line}>line {line}: {why}</li>)}</ul>}

@@ -1,5 +1,5 @@
 /** The face of a running drill toward the page: acts and losses in, pictures and a record out. */
-import type { Act, Airframe, RunRecord, Scenario } from '../../sim/files/index.js';
+import type { Act, Airframe, FlownDraft, FlownSetting, RunRecord, Scenario } from '../../sim/files/index.js';
 import type { Panel, Picture } from '../view/picture.js';
 
 /** The kinds of input a hand can use. */
@@ -24,6 +24,10 @@ export interface DrillOptions {
 /** A drill that runs. Stamps are milliseconds of the page's clock: event.timeStamp and the animation frame's argument. */
 export interface RunningDrill {
   readonly panel: Panel;
+  /** What does not change in the run, for whoever notes it. */
+  readonly setting: FlownSetting;
+  /** How far the run has come; null before its first frame and behind its end. */
+  draft(): FlownDraft | null;
   /** Calls back once a frame with the picture to draw. Returns its undo. */
   onPicture(draw: (picture: Picture) => void): () => void;
   /** Calls back once, when the run is over and its record is written. */

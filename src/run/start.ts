@@ -10,7 +10,7 @@ import { talkNow } from './cues.js';
 import type { Entry } from './entry.js';
 import { enterLive, type Live } from './live.js';
 import { panelOf, pictureOf } from './picture.js';
-import { recordOf } from './record.js';
+import { draftOf, recordOf, settingOf } from './record.js';
 import { isFrozen } from './session.js';
 
 /**
@@ -35,8 +35,10 @@ export function startDrill(options: DrillOptions, frame$: Observable<number> = f
   let running = true;
   let covered = true;
   let record: ReturnType<typeof recordOf> | null = null;
+  let now: Live | null = null;
 
   live$.subscribe((live) => {
+    now = live;
     if (live === null) return;
     const { session, cues, cover, stampMs } = live;
     const coverOpen = coverIsOpen(cover, stampMs);
@@ -63,6 +65,8 @@ export function startDrill(options: DrillOptions, frame$: Observable<number> = f
   };
   return {
     panel: panelOf(options.airframe, first),
+    setting: settingOf(options),
+    draft: () => (now === null || record !== null ? null : draftOf(now.session, hands)),
     onPicture(draw) {
       draws.add(draw);
       return () => { draws.delete(draw); };

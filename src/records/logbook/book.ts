@@ -1,7 +1,7 @@
 /** The logbook: every run, kept on this machine. Each act is one transaction, so a page that dies loses nothing finished. */
 import type { RunRecord } from '../../../sim/files/index.js';
 import { entryOf, type About, type Entry } from './entry.js';
-import { troubleOf, type Kept, type Store } from './store.js';
+import { troubleOf, type Kept, type Store, type Unfinished } from './store.js';
 
 /** Which entries are listed, newest first. */
 export interface Filter {
@@ -20,6 +20,11 @@ export interface PageOf {
 export type Cursor = Pick<Entry, 'atMs' | 'id'>;
 
 export interface Book {
+  /** Notes how far a run has come, in case its page goes away. Keeping its record ends the note. */
+  note(unfinished: Unfinished): Promise<void>;
+  unfinished(): Promise<Unfinished[]>;
+  /** Ends the note of a run that left nothing to keep. */
+  forget(id: string): Promise<void>;
   /** Keeps a run, or keeps its newer record under the same id. */
   keep(record: RunRecord, about: About): Promise<Entry>;
   /** The record behind an entry; null where it is not there any more. */
@@ -65,10 +70,16 @@ export function bookOn(store: Store): Book {
     await work.done;
   });
   return {
+    note: (unfinished) => told(async () => { await store.put('journal', unfinished, unfinished.about.id); }),
+    unfinished: () => told(() => store.getAll('journal')),
+    forget: (id) => told(() => store.delete('journal', id)),
     keep: (record, about) => told(async () => {
       const entry = entryOf(record, about);
-      const work = store.transaction(['entries', 'records'], 'readwrite');
-      await Promise.all([work.objectStore('entries').put(listed(entry)), work.objectStore('records').put(JSON.stringify(record), entry.id), work.done]);
+      const work = store.transaction(['entries', 'records', 'journal'], 'readwrite');
+      await Promise.all([
+        work.objectStore('entries').put(listed(entry)), work.objectStore('records').put(JSON.stringify(record), entry.id),
+        work.objectStore('journal').delete(entry.id), work.done,
+      ]);
       return entry;
     }),
     record: (id) => told(async () => {

@@ -3,4 +3,4 @@ export { bookOn, type Book, type Cursor, type Filter, type PageOf } from './book
 export { entryOf, type About, type Entry } from './entry.js';
 export { exportBook } from './export.js';
 export { importBook, type Imported, type Refused } from './import.js';
-export { LogbookTrouble, openStore, troubleOf, type Trouble } from './store.js';
+export { LogbookTrouble, openStore, troubleOf, type Trouble, type Unfinished } from './store.js';

@@ -1,6 +1,7 @@
 /** The store of the logbook in the browser: small entries to list, whole records to open, both in one transaction. */
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
-import type { Entry } from './entry.js';
+import type { FlownDraft, FlownSetting } from '../../../sim/files/index.js';
+import type { About, Entry } from './entry.js';
 
 export const VERSION = 1;
 
@@ -9,6 +10,16 @@ export const VERSION = 1;
  * was taken off the list has none, and no index shows it.
  */
 export type Kept = Entry & { readonly back?: number };
+
+/** A run that is being flown, or was when its page went away. */
+export interface Unfinished {
+  readonly about: About;
+  readonly model: number;
+  readonly setting: FlownSetting;
+  readonly draft: FlownDraft;
+  /** When it was noted last, ms since 1970. */
+  readonly notedMs: number;
+}
 
 interface Stores extends DBSchema {
   entries: {
@@ -21,6 +32,8 @@ interface Stores extends DBSchema {
   };
   /** The text of a record by the id of its entry. */
   records: { key: string; value: string };
+  /** Runs that are being flown, by the id their entry will have. */
+  journal: { key: string; value: Unfinished };
   people: { key: string; value: { readonly name: string; readonly addedMs: number } };
   meta: { key: string; value: number };
 }
@@ -63,6 +76,7 @@ export async function openStore(name = 'evenhand'): Promise<Store> {
         entries.createIndex('byBoth', ['person', 'outcome', 'back', 'id']);
         entries.createIndex('byDigest', 'digest');
         made.createObjectStore('records');
+        made.createObjectStore('journal');
         made.createObjectStore('people', { keyPath: 'name' });
         made.createObjectStore('meta');
       },
