@@ -21,11 +21,11 @@ const noted = (page: Page): Promise<number> => page.evaluate(async () => {
   if (!(await indexedDB.databases()).some(({ name }) => name === 'evenhand')) return 0;
   return new Promise<number>((done, failed) => {
     const opening = indexedDB.open('evenhand');
-    opening.onerror = () => failed(opening.error as Error);
-    opening.onsuccess = () => {
+    opening.addEventListener('error', () => failed(opening.error as Error));
+    opening.addEventListener('success', () => {
       const count = opening.result.transaction('journal').objectStore('journal').count();
-      count.onsuccess = () => { opening.result.close(); done(count.result); };
-    };
+      count.addEventListener('success', () => { opening.result.close(); done(count.result); });
+    });
   });
 });
 
