@@ -29,3 +29,4 @@ export { recordMisfits } from './record-fit.js';
 export { differences, NOT_PROVABLE, verify, type Refusal, type Verdict } from './verify.js';
 export { sweepOutput, type SweepOutput } from './sweep-output.js';
 export { budgetOutput, hornOutput, speedsOutput, type BudgetOutput, type HornOutput, type SpeedsOutput } from './advice.js';
+export { measureOutput, type MeasureOutput } from './measure-output.js';

@@ -63,22 +63,29 @@ function drawnIn(box: Box, ln: Float64Array): Box {
   const counts = box.map(({ count }) => count) as [number, number, number];
   const low = [...counts];
   const high = [-1, -1, -1];
-  const cut = ln.reduce((a, b) => Math.max(a, b), -Infinity) - CUT;
-  ln.forEach((value, index) => {
-    if (value < cut) return;
+  const cut = largest(ln) - CUT;
+  for (let index = 0; index < ln.length; index += 1) {
+    if ((ln[index] as number) < cut) continue;
     const rest = Math.floor(index / counts[2]);
     [Math.floor(rest / counts[1]), rest % counts[1], index % counts[2]].forEach((place, at) => {
       low[at] = Math.min(low[at] as number, place);
       high[at] = Math.max(high[at] as number, place);
     });
-  });
+  }
   return box.map((one, at) => axis(node(one, (low[at] as number) - 1), node(one, (high[at] as number) + 1), one.count)) as unknown as Box;
 }
 
-/** Masses that add up to 1, from their logarithms. */
+/** Masses that add up to 1, from their logarithms, in the same row. */
 export function normalised(ln: Float64Array): Float64Array {
-  const top = ln.reduce((a, b) => Math.max(a, b), -Infinity);
-  const mass = ln.map((value) => Math.exp(value - top));
-  const sum = mass.reduce((a, b) => a + b, 0);
-  return mass.map((value) => value / sum);
+  const top = largest(ln);
+  let sum = 0;
+  for (let at = 0; at < ln.length; at += 1) sum += ln[at] = Math.exp((ln[at] as number) - top);
+  for (let at = 0; at < ln.length; at += 1) (ln[at] as number) /= sum;
+  return ln;
+}
+
+function largest(values: Float64Array): number {
+  let most = -Infinity;
+  for (const value of values) if (value > most) most = value;
+  return most;
 }

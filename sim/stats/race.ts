@@ -36,23 +36,29 @@ export const falseRate = (falses: number, quietS: number): number => (falses + 0
 /** Posterior medians and 95 % intervals. @param runs runs with an onset and no false release */
 export function race(runs: readonly RaceRun[], { falsePerS, limitDeg, ratesDegPerS }: RaceAsk): Race {
   const grid = raceGrid(runs, falsePerS);
-  const positive = (of: Quantity): Estimate => mapped(estimate(grid, of), Math.exp);
-  const inMiddle = (ratio: number): number => part(grid.middleRate, ratio);
+  const { middleRate, box: [, r, k] } = grid;
+  const spread = spreadFor(grid.mass.length);
+  const ratios = Float64Array.from({ length: r.count }, (_, at) => Math.exp(node(r, at)));
+  const sigmas = Float64Array.from({ length: k.count }, (_, at) => Math.exp(node(k, at)));
+  const of = (quantity: Quantity): Estimate => estimateOf(spreadOut(grid, quantity, spread));
+  const positive = (quantity: Quantity): Estimate => mapped(of(quantity), Math.exp);
+  const one = { factor: sigmas.map(() => 1), plus: sigmas.map(() => 0), alongK: sigmas.map(() => 0), valueAlongK: 0 };
+  const still = { offset: ratios.map(() => 0), turn: ratios.map(() => 0) };
+  const lnTheta = { offset: ratios.map((ratio) => -Math.log(1 + middleRate * ratio)), turn: ratios.map((ratio) => part(middleRate, ratio)) };
   return {
-    thetaDeg: positive((m, ratio) => [m - Math.log(1 + grid.middleRate * ratio), 1, inMiddle(ratio), 0]),
-    t0S: positive((m, ratio) => [m - Math.log(1 + grid.middleRate * ratio) + Math.log(ratio), 1, 1 - inMiddle(ratio), 0]),
-    sigma: positive((_m, _ratio, sigma) => [Math.log(sigma), 0, 0, 1]),
+    thetaDeg: positive({ ...lnTheta, ...one }),
+    t0S: positive({ ...one, offset: lnTheta.offset.map((offset, at) => offset + node(r, at)), turn: lnTheta.turn.map((turn) => 1 - turn) }),
+    sigma: positive({ ...still, factor: one.plus, plus: sigmas.map(Math.log), alongK: one.factor, valueAlongK: 0 }),
     atRates: ratesDegPerS.map((rateDegPerS): AtRate => {
-      const lnMedian = (m: number, ratio: number): number => m + Math.log((1 + rateDegPerS * ratio) / (1 + grid.middleRate * ratio));
-      const turn = (ratio: number): number => Math.abs(part(rateDegPerS, ratio) - inMiddle(ratio));
+      const lnMedian = {
+        offset: ratios.map((ratio) => Math.log((1 + rateDegPerS * ratio) / (1 + middleRate * ratio))),
+        turn: ratios.map((ratio) => Math.abs(part(rateDegPerS, ratio) - part(middleRate, ratio))),
+      };
       return {
         rateDegPerS,
-        medianDeg: positive((m, ratio) => [lnMedian(m, ratio), 1, turn(ratio), 0]),
-        q90Deg: positive((m, ratio, sigma) => [lnMedian(m, ratio) + Z90 * sigma, 1, turn(ratio), Z90 * sigma]),
-        beforeLimit: mapped(estimate(grid, (m, ratio, sigma) => {
-          const z = (Math.log(limitDeg) - lnMedian(m, ratio)) / sigma;
-          return [z, 1 / sigma, turn(ratio) / sigma, Math.abs(z)];
-        }), normalCdf),
+        medianDeg: positive({ ...lnMedian, ...one }),
+        q90Deg: positive({ ...lnMedian, ...one, plus: sigmas.map((sigma) => Z90 * sigma), alongK: sigmas.map((sigma) => Z90 * sigma) }),
+        beforeLimit: mapped(of({ ...lnMedian, ...one, factor: sigmas.map((sigma) => -1 / sigma), plus: sigmas.map((sigma) => Math.log(limitDeg) / sigma), valueAlongK: 1 }), normalCdf),
       };
     }),
   };
@@ -61,31 +67,42 @@ export function race(runs: readonly RaceRun[], { falsePerS, limitDeg, ratesDegPe
 /** Part of the median that is due to time: v t0 / (theta + v t0). */
 const part = (rate: number, ratio: number): number => rate * ratio / (1 + rate * ratio);
 
-/** A quantity at a point, and how far it changes along m, r and k (absolute). */
-type Quantity = (m: number, ratio: number, sigma: number) => readonly [value: number, alongM: number, alongR: number, alongK: number];
+/** A quantity (m + offset) factor + plus: offset for each r, factor and plus for each k. Plain rows, as it is asked at every point. */
+interface Quantity {
+  readonly offset: Float64Array;
+  /** How far the offset changes along r. */
+  readonly turn: Float64Array;
+  readonly factor: Float64Array;
+  readonly plus: Float64Array;
+  /** How far the quantity changes along k; and whether as far as its own value (1) besides. */
+  readonly alongK: Float64Array;
+  readonly valueAlongK: number;
+}
 
 /** Points with less than this are nowhere near the 2.5 % of an interval's end. */
 const NO_MASS = 1e-9;
 
-function estimate(grid: RaceGrid, of: Quantity): Estimate {
-  const { box: [m, r, k], mass } = grid;
-  const spread: Spread = { value: new Float64Array(mass.length), width: new Float64Array(mass.length), mass: new Float64Array(mass.length), count: 0 };
-  const ratios = Float64Array.from({ length: r.count }, (_, at) => Math.exp(node(r, at)));
-  const sigmas = Float64Array.from({ length: k.count }, (_, at) => Math.exp(node(k, at)));
+const spreadFor = (count: number): Spread => ({ value: new Float64Array(count), width: new Float64Array(count), mass: new Float64Array(count), count: 0 });
+
+function spreadOut({ box: [m, r, k], mass }: RaceGrid, quantity: Quantity, spread: Spread): Spread {
+  spread.count = 0;
   for (let i = 0, from = 0; i < m.count; i += 1) {
     for (let j = 0; j < r.count; j += 1, from += k.count) {
+      const lnHere = node(m, i) + (quantity.offset[j] as number);
+      const step = Math.max(m.step, (quantity.turn[j] as number) * r.step);
       for (let l = 0; l < k.count; l += 1) {
         const here = mass[from + l] as number;
         if (here < NO_MASS) continue;
-        const [value, alongM, alongR, alongK] = of(node(m, i), ratios[j] as number, sigmas[l] as number);
+        const factor = quantity.factor[l] as number;
+        const value = lnHere * factor + (quantity.plus[l] as number);
         spread.value[spread.count] = value;
-        spread.width[spread.count] = Math.max(alongM * m.step, alongR * r.step, alongK * k.step);
+        spread.width[spread.count] = Math.max(step * Math.abs(factor), ((quantity.alongK[l] as number) + Math.abs(value) * quantity.valueAlongK) * k.step);
         spread.mass[spread.count] = here;
         spread.count += 1;
       }
     }
   }
-  return estimateOf(spread);
+  return spread;
 }
 
 const mapped = ({ median, lo, hi }: Estimate, to: (x: number) => number): Estimate => ({ median: to(median), lo: to(lo), hi: to(hi) });

@@ -17,9 +17,17 @@ import { type JudgedTrial, judgeTrial, type Trial, type TrialOutcome } from './t
 export interface CurveStep {
   readonly splitDeg: number;
   readonly atRisk: number;
+  readonly events: number;
   readonly s: number;
   readonly lo: number | null;
   readonly hi: number | null;
+}
+
+export interface RateCurve {
+  readonly rateDegPerS: number;
+  readonly steps: readonly CurveStep[];
+  /** Splits at which runs ended that were still held, deg. */
+  readonly heldToDeg: readonly number[];
 }
 
 export interface Report {
@@ -30,7 +38,7 @@ export interface Report {
   /** All rates together: to be read as one curve only where `everyRunDecided`. */
   readonly survival: readonly CurveStep[];
   readonly everyRunDecided: boolean;
-  readonly survivalByRate: readonly { readonly rateDegPerS: number; readonly steps: readonly CurveStep[] }[];
+  readonly survivalByRate: readonly RateCurve[];
   readonly median: { readonly deg: number | null; readonly midpointDeg: number | null; readonly lo: number | null; readonly hi: number | null };
   /** Mean growth, each cut at the limit. */
   readonly restrictedMean: RestrictedMean | null;
@@ -38,7 +46,7 @@ export interface Report {
   readonly model: (RampFit & { readonly v90DegPerS: number | null }) | null;
   readonly meanPoints: number | null;
   /** Only beyond 100 runs with an onset: below, its error is too large to be shown. */
-  readonly sensitivity: CountedSensitivity | null;
+  readonly sensitivity: (CountedSensitivity & { readonly windows: number }) | null;
   readonly guess: (GuessCorrected & { readonly windowS: number }) | null;
   readonly person: Person;
 }
@@ -68,7 +76,7 @@ export function reportOf(trials: readonly Trial[], seenDeg: number, falsePoints:
     limitDeg, outcomes: outcomesOf(judged), caught, falseReleases,
     survival: curveOf(observations),
     everyRunDecided: judged.every((one) => one.growthDeg === null || isDecided(one)),
-    survivalByRate: rates.map((rateDegPerS) => ({ rateDegPerS, steps: curveOf(observationsOf(judged.filter((one) => isAtRate(one, rateDegPerS)))) })),
+    survivalByRate: rates.map((rateDegPerS) => rateCurve(rateDegPerS, observationsOf(judged.filter((one) => isAtRate(one, rateDegPerS))))),
     median: { deg: medianOf(steps), midpointDeg: midpointMedian(steps), ...medianLimits(steps) },
     restrictedMean: observations.length === 0 ? null : restrictedMean(steps, limitDeg),
     logNormal: fitLogNormal(observations.filter(({ value }) => value > 0)),
@@ -83,7 +91,12 @@ export function reportOf(trials: readonly Trial[], seenDeg: number, falsePoints:
 
 const curveOf = (observations: readonly Observation[]): CurveStep[] => kaplanMeier(observations).map((step) => {
   const limits = logLogLimits(step);
-  return { splitDeg: step.value, atRisk: step.atRisk, s: step.s, lo: limits?.lo ?? null, hi: limits?.hi ?? null };
+  return { splitDeg: step.value, atRisk: step.atRisk, events: step.events, s: step.s, lo: limits?.lo ?? null, hi: limits?.hi ?? null };
+});
+
+const rateCurve = (rateDegPerS: number, observations: readonly Observation[]): RateCurve => ({
+  rateDegPerS, steps: curveOf(observations),
+  heldToDeg: observations.filter(({ event }) => !event).map(({ value }) => value).sort((a, b) => a - b),
 });
 
 const modelOf = (trials: readonly JudgedTrial[]): RampFit | null => fitRamp(trials.flatMap(({ rateDegPerS, growthDeg, outcome }) =>
@@ -95,9 +108,9 @@ function windowOf(rates: readonly number[], limitDeg: number): number | null {
   return rate === undefined ? null : limitDeg / rate;
 }
 
-function sensitivityOf(trials: readonly JudgedTrial[], caught: Share | null, falses: FalseReleases | null, windowS: number | null): CountedSensitivity | null {
+function sensitivityOf(trials: readonly JudgedTrial[], caught: Share | null, falses: FalseReleases | null, windowS: number | null): Report['sensitivity'] {
   const onsets = trials.filter(({ onsetS, outcome }) => onsetS !== null && outcome !== 'void').length;
   if (onsets <= SENSITIVITY_BEYOND || caught === null || falses === null || windowS === null) return null;
   const windows = Math.floor(falses.quietS / windowS);
-  return windows < 1 ? null : logLinear(caught.k, Math.min(falses.count, windows), caught.n, windows);
+  return windows < 1 ? null : { windows, ...logLinear(caught.k, Math.min(falses.count, windows), caught.n, windows) };
 }

@@ -1,6 +1,7 @@
 /** From what was typed on the command line to a scenario, an inputs file or a record that is right. */
+import type { Trial } from '../../sim/index.js';
 import { airframeOf, type Airframe, type Inputs, ready, type ReadyScenario, type RunRecord } from '../../sim/files/index.js';
-import { nearest, readAirframe, readInputs, readRecord, readScenario, type Read } from '../text/index.js';
+import { nearest, readAirframe, readInputs, readRecord, readScenario, readTrials, type Read } from '../text/index.js';
 import { readText } from './paper.js';
 import { counted } from './problems.js';
 import { airframeNames, airframes, drillNames, drillPath } from './shipped.js';
@@ -37,6 +38,8 @@ export function openAirframe(typed: string): Airframe {
 }
 
 export const openInputs = (file: string): Inputs => used(readInputs(readText(file), file), file);
+/** A table of trials. @throws Trouble with every problem of the file. */
+export const openTrials = (file: string): Trial[] => used(readTrials(readText(file), file), file);
 export const openRecord = (file: string): RunRecord => used(readRecord(readText(file), file), file);
 
 function used<T>(read: Read<T>, file: string): T {

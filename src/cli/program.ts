@@ -1,11 +1,13 @@
 /** The command line: what may be typed, and what is called for it. */
 import { availableParallelism } from 'node:os';
 import { Command, CommanderError, Option } from 'commander';
-import { checkOutput, replayOutput, runOutput, sweepOutput, verifyOutput } from '../../sim/files/index.js';
+import { checkOutput, measureOutput, replayOutput, runOutput, sweepOutput, verifyOutput } from '../../sim/files/index.js';
 import { TRAINEES } from '../../sim/index.js';
+import { TRIAL_COLUMNS } from '../text/index.js';
 import { check } from './check.js';
 import { helpEnd } from './help.js';
 import { type Io, printTrouble, tell } from './io.js';
+import { measure, type MeasureOptions } from './measure.js';
 import { replay, verify } from './replayed.js';
 import { run, type RunOptions } from './run.js';
 import { serve } from './serving.js';
@@ -13,7 +15,7 @@ import { drillNames, version } from './shipped.js';
 import { sweep, type SweepOptions } from './sweep.js';
 import { addTables } from './tables.js';
 import { DONE, Trouble, WRONG } from './trouble.js';
-import { DEFAULT_SEED, DEFAULT_TRAINEE, port, runs, seed, stepTicks, trainee, workers } from './values.js';
+import { DEFAULT_SEED, DEFAULT_TRAINEE, port, runs, seed, stepTicks, trainee, within, workers } from './values.js';
 
 interface Json { json?: boolean }
 
@@ -82,6 +84,13 @@ function commands(io: Io, ended: (code: number) => void): Command {
     .description('Prove that hash, outcome and score of a record follow from its inputs. No signature: a forger who digests anew is not caught.').option(...json)
     .addHelpText('after', helpEnd(['evenhand verify flown.json', 'evenhand verify --json flown.json'], verifyOutput))
     .action((files: string[], options: Json) => ended(verify(io, files, options.json ?? false)));
+
+  program.command('measure').argument('<trials.csv>', `a table of trials of one condition, with the columns ${TRIAL_COLUMNS.join(',')}`)
+    .description('How soon does this person let go? An empty onset_s is a quiet run, an empty release_s is none; end_s is when the run ended or would have.')
+    .option('--seen-deg <deg>', 'growth below which a release is no reaction', within(0, 2, ' deg'), 0)
+    .option('--false-points <n>', 'points taken for a false release', within(0, 1000, ''), 75).option(...json)
+    .addHelpText('after', helpEnd(['evenhand measure trials.csv', 'evenhand measure trials.csv --seen-deg 0.1 --json'], measureOutput))
+    .action((file: string, options: MeasureOptions) => ended(measure(io, file, options)));
 
   addTables(program, io, json, ended);
 

@@ -50,6 +50,13 @@ export function figure(typed: string): number {
   return Number(typed);
 }
 
+/** A plain decimal number within a range. */
+export const within = (least: number, most: number, unit: string) => (typed: string): number => {
+  const value = /^\d+(\.\d+)?$/.test(typed) ? Number(typed) : NaN;
+  if (!(value >= least && value <= most)) throw new InvalidArgumentError(`Allowed: a number from ${least} to ${most}${unit}.`);
+  return value;
+};
+
 /** One number, or two with a comma between. */
 export function figures(typed: string): number[] {
   const parts = typed.split(',').map(figure);

@@ -1,10 +1,11 @@
 /** One replicate: a set is flown, the race is fitted, and each interval is asked whether it holds the truth. */
 import { dice } from '../../sim/dice.js';
-import { race, falseRate, type Race } from '../../sim/stats/race.js';
-import { RACE_PRIOR, type RaceRun } from '../../sim/stats/race-likelihood.js';
 import { chanceBefore, medianSplit, q90Split } from '../../sim/stats/ramp.js';
+import { race, type Race } from '../../sim/stats/race.js';
+import { RACE_PRIOR } from '../../sim/stats/race-likelihood.js';
 import type { Estimate } from '../../sim/stats/spread.js';
-import { judgeTrial, quietSeconds, soonest } from '../../sim/stats/trial.js';
+import { falsePerSOf, outcomesOf, raceRunsOf } from '../../sim/stats/tally.js';
+import { judgeTrial } from '../../sim/stats/trial.js';
 import { flySet, PLANS, WATCHERS, type Known, type SetPlan } from './watcher.js';
 
 /** A watcher drawn from the prior of the fit; false releases evenly between .06 and .36 a minute. */
@@ -23,19 +24,16 @@ export interface Replicate {
   readonly outcomes: Readonly<Record<string, number>>;
 }
 
+/** Decided runs of a set. */
+export const decidedOf = (outcomes: Readonly<Record<string, number>>): number => (outcomes.caught ?? 0) + (outcomes.late ?? 0) + (outcomes.missed ?? 0);
+
+/** @param watcher name of a known one; null: drawn from the prior */
 export function replicate(planName: string, watcher: string | null, seed: number): Replicate {
   const plan = PLANS.find(({ name }) => name === planName) as SetPlan;
   const who = watcher === null ? drawWatcher(seed) : WATCHERS[watcher] as Known;
   const trials = flySet(who, plan, dice(seed, `study-${planName}-${watcher ?? 'prior'}`)).map((trial) => judgeTrial(trial, plan.seenDeg));
-  const outcomes: Record<string, number> = {};
-  for (const { outcome } of trials) outcomes[outcome] = (outcomes[outcome] ?? 0) + 1;
-  const runs = trials.filter(({ growthDeg }) => growthDeg !== null).map(({ rateDegPerS, growthDeg, outcome }): RaceRun => ({
-    rateDegPerS: rateDegPerS as number, splitDeg: growthDeg as number, event: outcome === 'caught' || outcome === 'late',
-    fromDeg: soonest(rateDegPerS, plan.seenDeg) * (rateDegPerS as number),
-  }));
-  const quietS = trials.reduce((sum, one) => sum + quietSeconds(one, plan.seenDeg), 0);
-  const fit = race(runs, { falsePerS: falseRate(outcomes.falseRelease ?? 0, quietS), limitDeg: plan.limitDeg, ratesDegPerS: plan.ratesDegPerS });
-  return { found: compared(fit, who, plan), outcomes };
+  const fit = race(raceRunsOf(trials, plan.seenDeg), { falsePerS: falsePerSOf(trials, plan.seenDeg), limitDeg: plan.limitDeg, ratesDegPerS: plan.ratesDegPerS });
+  return { found: compared(fit, who, plan), outcomes: outcomesOf(trials) };
 }
 
 function compared(fit: Race, who: Known, plan: SetPlan): Replicate['found'] {

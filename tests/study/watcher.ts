@@ -33,12 +33,13 @@ export const PLANS: readonly SetPlan[] = [
   { ...common, name: 'TRUE DRIVE', ratesDegPerS: [0.075, 0.155] },
 ];
 
-/** The assumed watchers of the study (no person was measured). */
-export const WATCHERS: Readonly<Record<string, Known>> = {
-  calm: { thetaDeg: 1, t0S: 0.6, sigma: 0.35, lapse: 0.03, falsePerMin: 0.12 },
-  sharp: { thetaDeg: 0.4, t0S: 0.5, sigma: 0.4, lapse: 0.03, falsePerMin: 0.24 },
-  loaded: { thetaDeg: 1, t0S: 5, sigma: 0.4, lapse: 0.05, falsePerMin: 0.24 },
-};
+/** The assumed watchers (no person was measured), each at both ends of the assumed lapses and releases without cause. */
+export const WATCHERS: Readonly<Record<string, Known>> = Object.fromEntries(
+  ([['calm', 1, 0.6, 0.35], ['sharp', 0.4, 0.5, 0.4], ['loaded', 1, 5, 0.4]] as const).flatMap(([name, thetaDeg, t0S, sigma]) => [
+    [name, { thetaDeg, t0S, sigma, lapse: 0.03, falsePerMin: 0.12 }],
+    [`${name}, careless`, { thetaDeg, t0S, sigma, lapse: 0.05, falsePerMin: 0.24 }],
+  ]),
+);
 
 interface Drawn { rate: number; onsetS: number | null }
 
