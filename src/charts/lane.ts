@@ -1,36 +1,48 @@
-/** Words over a chart: each as near its moment as the others let it, in as few rows as will do. */
+/** Signs and words over a chart: each sign at its moment, its word beside it, in as few rows as will do. */
 
 export interface Wish {
   /** Where its moment stands, px. */
   readonly x: number;
-  /** Width of the word, px. */
+  /** Room for the word beside the sign, px. */
   readonly w: number;
   /** Lower is placed first, and gets the lower row. */
   readonly rank: number;
 }
 
 export interface Placed {
-  /** Middle of the word, px. */
-  readonly x: number;
   /** Row from below, 0 first; null where no row has room: then only the sign stands. */
   readonly row: number | null;
+  /** The word stands left of its sign. */
+  readonly flip: boolean;
 }
 
-const GAP = 10;
+/** Half a sign and the air about it, px. */
+export const SIGN = 9;
+const GAP = 6;
+
+/** From where to where a sign with its word reaches, px. */
+export const reach = ({ x, w }: Wish, flip: boolean): readonly [left: number, right: number] => (flip ? [x - SIGN - w, x + SIGN] : [x - SIGN, x + SIGN + w]);
 
 /** Places words between `from` and `to` in at most `rows` rows; no two in a row touch. In the order of the wishes. */
 export function lane(wishes: readonly Wish[], from: number, to: number, rows: number): Placed[] {
   const taken: (readonly [number, number])[][] = Array.from({ length: rows }, () => []);
-  const placed: Placed[] = wishes.map(({ x }) => ({ x, row: null }));
+  const placed: Placed[] = wishes.map(() => ({ row: null, flip: false }));
   const order = wishes.map((_, index) => index).sort((a, b) => (wishes[a] as Wish).rank - (wishes[b] as Wish).rank || a - b);
   for (const index of order) {
-    const { x, w } = wishes[index] as Wish;
-    const middle = Math.min(Math.max(x, from + w / 2), to - w / 2);
-    const span = [middle - w / 2 - GAP / 2, middle + w / 2 + GAP / 2] as const;
-    const row = taken.findIndex((spans) => spans.every(([left, right]) => span[1] <= left || span[0] >= right));
-    if (row < 0) continue;
-    taken[row]?.push(span);
-    placed[index] = { x: middle, row };
+    const wish = wishes[index] as Wish;
+    const sides = [false, true].filter((flip) => {
+      const [left, right] = reach(wish, flip);
+      return left >= from - SIGN && right <= to + SIGN;
+    });
+    for (let row = 0; row < rows && placed[index]?.row === null; row += 1) {
+      const free = sides.find((flip) => {
+        const [left, right] = reach(wish, flip);
+        return taken[row]?.every(([l, r]) => right + GAP <= l || left - GAP >= r);
+      });
+      if (free === undefined) continue;
+      taken[row]?.push(reach(wish, free));
+      placed[index] = { row, flip: free };
+    }
   }
   return placed;
 }

@@ -30,13 +30,16 @@ export function ticks({ from, to }: Pick<Scale, 'from' | 'to'>, count: number): 
   return Array.from({ length: last - first + 1 }, (_, index) => Number(((first + index) * step).toFixed(6)));
 }
 
-/** Ends for values that shall fit: whole steps about them, and never less than `least` apart. */
+/** Ends for values that shall fit: whole steps about them, and never less than `least` apart; what hardly moves stands in the middle, but 0 stays below. */
 export function ends(values: readonly number[], step: number, least: number): Pick<Scale, 'from' | 'to'> {
-  const low = Math.min(...values);
-  const high = Math.max(...values);
+  const low = values.reduce((a, b) => Math.min(a, b), Infinity);
+  const high = values.reduce((a, b) => Math.max(a, b), -Infinity);
   const from = Math.floor(low / step + 1e-9) * step;
-  const to = Math.max(Math.ceil(high / step - 1e-9) * step, from + least);
-  return { from, to };
+  const to = Math.ceil(high / step - 1e-9) * step;
+  const short = least - (to - from);
+  if (short <= 0) return { from, to };
+  const below = low === 0 ? 0 : Math.floor(short / 2 / step) * step;
+  return { from: from - below, to: from - below + least };
 }
 
 /** A line through points as path data, to a hundredth of a px. */

@@ -16,7 +16,7 @@ const GROUPS = {
   thrust: { name: 'Gear and thrust', line: 'The horn hears lever, flap and gear.' },
   engine: { name: 'One engine', line: 'The same drive on one engine.' },
   steps: { name: 'Steps', line: 'Settings in order, the lever first.' },
-  hold: { name: 'First hold', line: 'One setting, one hold.' },
+  hold: { name: 'One hold', line: 'One setting; the eye on the pointers.' },
 } as const satisfies Record<string, Group>;
 
 type Asked = Pick<Scenario, 'role' | 'speedHold' | 'task' | 'start' | 'recognition'> & { readonly events: readonly { readonly do: string }[] };

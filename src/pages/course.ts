@@ -1,16 +1,19 @@
 /** The course of a run: what acted and when it showed, and what the hand did, read off the debrief for the sentences. */
 import type { RunRecord, Scenario } from '../../sim/files/index.js';
-import type { Debrief, RunEvent, TraceRow } from '../../sim/index.js';
+import type { Debrief, DebriefRow, RunEvent } from '../../sim/index.js';
 
 export type Facts = Debrief;
 type Fault = Scenario['faults'][number];
 
-export const lastRow = ({ rows }: Facts): TraceRow | undefined => rows[rows.length - 1];
+export const lastRow = ({ rows }: Facts): DebriefRow | undefined => rows[rows.length - 1];
 /** The last row at or before a time. */
-export const rowAt = ({ rows }: Facts, atS: number): TraceRow | undefined => {
+export const rowAt = ({ rows }: Facts, atS: number): DebriefRow | undefined => {
   const index = indexAt(rows, atS);
   return rows[index];
 };
+
+/** The first row at or behind a time: what stands when something has just happened. */
+export const rowAfter = ({ rows }: Facts, atS: number): DebriefRow | undefined => rows.find((row) => row.atS >= atS + 1e-6) ?? rows[rows.length - 1];
 
 /** Place of the last row at or before a time; rows stand in rising order. */
 export function indexAt(rows: readonly { readonly atS: number }[], atS: number): number {
@@ -24,8 +27,8 @@ export function indexAt(rows: readonly { readonly atS: number }[], atS: number):
   return low;
 }
 
-export const shownApart = (row: TraceRow): number => Math.abs(row.leftPointerDeg - row.rightPointerDeg);
-export const trulyApart = (row: TraceRow): number => Math.abs(row.leftDeg - row.rightDeg);
+export const shownApart = (row: DebriefRow): number => Math.abs(row.leftPointerDeg - row.rightPointerDeg);
+export const trulyApart = (row: DebriefRow): number => Math.abs(row.leftDeg - row.rightDeg);
 
 /** Times from when to when the switch was away from off, s. */
 export function holds({ flight, rows }: Facts): (readonly [fromS: number, toS: number])[] {

@@ -1,127 +1,203 @@
-/** The picture of the debrief: both sides over time, and how far apart; what mattered is marked by shape and by word. */
-import { useSignal } from '@preact/signals';
-import { useEffect } from 'preact/hooks';
-import type { Debrief } from '../../sim/index.js';
-import { at, line, thin, ticks, type Scale } from '../charts/plot.js';
-import { spread } from '../view/strip.js';
-import { degrees, seconds } from './words.js';
+/** The charts of the debrief on one time axis, with a cursor that mouse, finger and keys move alike. */
+import { useSignal, type Signal } from '@preact/signals';
+import type { RefObject } from 'preact';
+import { useLayoutEffect, useRef } from 'preact/hooks';
+import type { RunRecord } from '../../sim/files/index.js';
+import type { DebriefRow } from '../../sim/index.js';
+import { laneOf, Marks } from '../charts/marks.js';
+import { Panel, type Line } from '../charts/panel.js';
+import { at, ends, ticks, valueAt, type Scale } from '../charts/plot.js';
+import { holds, rowAt, type Facts } from './course.js';
+import { momentsOf, SIGNS } from './moments.js';
+import { spokenRow } from './readings.js';
+import { Rows } from './rows.js';
 
-const LEFT = 44;
-const RIGHT = 52;
-const TRAVEL = { top: 62, bottom: 252 };
-const SPLIT = { top: 296, bottom: 396 };
+const LEFT = 40;
+const RIGHT = 78;
+/** Above each chart, for its title, px. */
+const HEAD = 40;
 
-export function Figure({ facts }: { facts: Debrief }) {
-  const W = useWidth();
-  const truth = useSignal(false);
+interface Props {
+  readonly facts: Facts;
+  readonly run: RunRecord;
+  /** Where the cursor stands, s. */
+  readonly cursor: Signal<number>;
+  /** True travel instead of the pointers. */
+  readonly truth: Signal<boolean>;
+}
+
+export function Figure({ facts, run, cursor, truth }: Props) {
+  const place = useRef<HTMLElement>(null);
+  const W = useWidth(place);
   const { rows } = facts;
-  const side = (which: 'left' | 'right') => (row: (typeof rows)[number]): number =>
-    which === 'left' ? (truth.value ? row.leftDeg : row.leftPointerDeg) : (truth.value ? row.rightDeg : row.rightPointerDeg);
-  const apart = (row: (typeof rows)[number]): number => Math.abs(side('left')(row) - side('right')(row));
-  const all = rows.flatMap((row) => [side('left')(row), side('right')(row)]);
-  const time: Scale = { from: 0, to: rows[rows.length - 1]?.atS ?? 1, start: LEFT, end: W - RIGHT };
-  const travel: Scale = { from: Math.floor(Math.min(...all)), to: Math.ceil(Math.max(...all)), start: TRAVEL.bottom, end: TRAVEL.top };
-  const split: Scale = { from: 0, to: Math.ceil(Math.max(facts.limitDeg, ...rows.map(apart)) * 2) / 2, start: SPLIT.bottom, end: SPLIT.top };
-  const path = (scale: Scale, value: (row: (typeof rows)[number]) => number): string => line(thin(rows.map((row) => [at(time, row.atS), at(scale, value(row))] as const)));
-  const last = rows[rows.length - 1];
-  const ends = last === undefined ? [0, 0] : spread([at(travel, side('left')(last)), at(travel, side('right')(last))], 18, TRAVEL.top, TRAVEL.bottom);
+  const near = useSignal(false);
+  const about = aboutSplit(facts);
+  const [fromS, toS] = near.value && about !== null ? about : [0, rows[rows.length - 1]?.atS ?? 1];
+  const time: Scale = { from: fromS, to: toS, start: LEFT, end: W - RIGHT };
+  const inside = (atS: number): boolean => atS >= fromS && atS <= toS;
+  const marks = momentsOf(facts, run).filter(({ atS }) => inside(atS)).map(({ atS, word, sign, rank }) => ({ atS, word, outline: SIGNS[sign], rank }));
+  const lane = laneOf(marks, time);
+  const top = lane.height + 6;
+  const charts = chartsOf(within(facts, fromS, toS), run, truth.value);
+  let y = top;
+  const placed = charts.map((chart) => {
+    const scale: Scale = { ...chart.range, start: y + HEAD + chart.height, end: y + HEAD };
+    y = scale.start;
+    return { ...chart, scale };
+  });
+  const foot = y;
+  const move = (event: PointerEvent & { readonly currentTarget: SVGSVGElement }): void => {
+    if (event.pointerType !== 'mouse' && event.buttons === 0) return;
+    const box = event.currentTarget.getBoundingClientRect();
+    cursor.value = Math.round(valueAt(time, ((event.clientX - box.left) / box.width) * W) * 10) / 10;
+  };
+  const x = at(time, cursor.value);
+  const row = rowAt(facts, cursor.value);
   return (
-    <figure class="figure">
-      <svg viewBox={`0 0 ${W} 430`} role="img" aria-label="Travel of both sides and the split between them over time; the same figures stand in the table below.">
-        {heldOf(facts).map(([from, to]) => <rect key={from} class="held" x={at(time, from)} y={TRAVEL.top} width={at(time, to) - at(time, from)} height={SPLIT.bottom - TRAVEL.top} />)}
-        <Axis scale={travel} x={[LEFT, W - RIGHT]} title={truth.value ? 'True travel, degrees' : 'Pointers, degrees'} top={TRAVEL.top} count={4} />
-        <Axis scale={split} x={[LEFT, W - RIGHT]} title="Split, degrees" top={SPLIT.top} count={3} />
-        {ticks(time, W / 120).map((s) => <text key={s} class="axis" x={at(time, s)} y={SPLIT.bottom + 24} text-anchor="middle">{s} s</text>)}
-        <line class="limit" x1={LEFT} x2={W - RIGHT} y1={at(split, facts.limitDeg)} y2={at(split, facts.limitDeg)} />
-        <text class="axis" x={W - RIGHT + 8} y={at(split, facts.limitDeg) + 4}>limit</text>
-        <path class="trace-open" d={path(travel, side('right'))} /><path class="trace-gap" d={path(travel, side('right'))} />
-        <path class="trace-solid" d={path(travel, side('left'))} />
-        <path class="trace-apart" d={path(split, apart)} />
-        <text class="end" x={W - RIGHT + 8} y={(ends[0] ?? 0) + 4}>left</text><text class="end" x={W - RIGHT + 8} y={(ends[1] ?? 0) + 4}>right</text>
-        <Marks facts={facts} time={time} />
+    <figure ref={place} class="figure">
+      <svg viewBox={`0 0 ${W} ${foot + 30}`} preserveAspectRatio="xMinYMin meet" role="img" aria-label="Charts of the run on one time axis. The slider below reads them at any time; the same figures stand in the table." onPointerMove={move} onPointerDown={move}>
+        <defs>
+          <pattern id="hatch" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><line class="hatch" x1="0" x2="0" y1="0" y2="7" /></pattern>
+        </defs>
+        {holds(facts).map(([from, to]) => <Span key={from} look="held" from={from} to={to} time={time} top={top + HEAD} bottom={placed[1]?.scale.start ?? foot} />)}
+        {placed.map(({ title, scale, count, lines, standard, spans = [], over }) => (
+          <Panel key={title} time={time} scale={scale} title={title} count={count} lines={lines}>
+            {spans.map(([from, to]) => <Span key={from} look="hatched" from={from} to={to} time={time} top={scale.end} bottom={scale.start} />)}
+            {standard !== undefined && <line class="limit" x1={time.start} x2={time.end} y1={at(scale, standard.value)} y2={at(scale, standard.value)} />}
+            {standard !== undefined && <text class="axis" x={time.end + 8} y={at(scale, standard.value) + 4}>{standard.word}</text>}
+            {over !== undefined && W > 520 && <text class="axis" x={time.end} y={scale.end - 14} text-anchor="end">{over}</text>}
+          </Panel>
+        ))}
+        {ticks(time, W / 110).map((s) => <text key={s} class="axis" x={at(time, s)} y={foot + 22} text-anchor="middle">{s} s</text>)}
+        <Marks marks={marks} lane={lane} time={time} top={top} bottom={foot} />
+        {inside(cursor.value) && <line class="cursor" x1={x} x2={x} y1={top + 6} y2={foot} />}
       </svg>
+      <input
+        class="scrub" type="range" min={fromS} max={toS} step={0.1} value={cursor.value} aria-label="Time of the run"
+        aria-valuetext={row === undefined ? '' : spokenRow(row)}
+        style={{ left: `calc(${(LEFT / W) * 100}% - 11px)`, width: `calc(${((W - RIGHT - LEFT) / W) * 100}% + 22px)` }}
+        onInput={({ currentTarget }) => { cursor.value = Number(currentTarget.value); }}
+      />
       <figcaption>
-        <span class="legend">Left is the solid line, right the open one; shaded: the switch is held.</span>
-        <label class="check"><input type="checkbox" checked={truth.value} onChange={({ currentTarget }) => { truth.value = currentTarget.checked; }} /> True travel instead of what the pointers showed</label>
+        <span class="legend">Left solid, right open. Shaded: switch held.</span>
+        {about !== null && <label class="check"><input type="checkbox" checked={near.value} onChange={({ currentTarget }) => { near.value = currentTarget.checked; }} /> Only about the split</label>}
+        <label class="check"><input type="checkbox" checked={truth.value} onChange={({ currentTarget }) => { truth.value = currentTarget.checked; }} /> True travel, not pointers</label>
       </figcaption>
       <Rows facts={facts} />
     </figure>
   );
 }
 
-/** Width of the drawing, px: on a narrow window it is drawn narrower, so that its words stay as large. */
-function useWidth(): number {
-  const wide = matchMedia('(min-width: 700px)');
-  const width = useSignal(wide.matches ? 760 : 400);
-  useEffect(() => {
-    const turn = (): void => { width.value = wide.matches ? 760 : 400; };
-    wide.addEventListener('change', turn);
-    return () => wide.removeEventListener('change', turn);
+interface SpanProps {
+  readonly look: string;
+  readonly from: number;
+  readonly to: number;
+  readonly time: Scale;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** A shaded time, cut to what is shown. */
+function Span({ look, from, to, time, top, bottom }: SpanProps) {
+  const [left, right] = [Math.max(from, time.from), Math.min(to, time.to)];
+  if (right < left) return null;
+  return <rect class={look} x={at(time, left)} y={top} width={Math.max(2, at(time, right) - at(time, left))} height={bottom - top} />;
+}
+
+/** Air about the split when a long run shows only that, s. */
+const AIR_S = 15;
+const LONG_S = 60;
+
+/** From when to when a long run is about its split; null where the whole run is short enough, or has none. */
+function aboutSplit({ rows, flight: { score: { onsetS, releaseS } }, oneDegreeS }: Facts): [number, number] | null {
+  const endS = rows[rows.length - 1]?.atS ?? 0;
+  if (onsetS === null || endS < LONG_S) return null;
+  const last = Math.max(onsetS, releaseS ?? 0, oneDegreeS ?? 0);
+  const span: [number, number] = [Math.max(0, Math.floor(onsetS - AIR_S)), Math.min(endS, Math.ceil(last + AIR_S))];
+  return span[1] - span[0] < endS * 0.75 ? span : null;
+}
+
+const within = (facts: Facts, fromS: number, toS: number): Facts => ({ ...facts, rows: facts.rows.filter(({ atS }) => atS >= fromS - 1e-6 && atS <= toS + 1e-6) });
+
+interface Chart {
+  readonly title: string;
+  readonly height: number;
+  readonly range: Pick<Scale, 'from' | 'to'>;
+  readonly count: number;
+  readonly lines: readonly Line[];
+  readonly standard?: { readonly value: number; readonly word: string };
+  readonly spans?: readonly (readonly [fromS: number, toS: number])[];
+  /** At the right end of the title's line. */
+  readonly over?: string;
+}
+
+function chartsOf({ rows, limitDeg, flight }: Facts, { airframe, scenario }: RunRecord, truth: boolean): Chart[] {
+  const of = (value: (row: DebriefRow) => number | null): Line['points'] => rows.map((row) => [row.atS, value(row)]);
+  const left = (row: DebriefRow): number => (truth ? row.leftDeg : row.leftPointerDeg);
+  const right = (row: DebriefRow): number => (truth ? row.rightDeg : row.rightPointerDeg);
+  const apart = (row: DebriefRow): number => Math.abs(left(row) - right(row));
+  const scored = scenario.recognition !== undefined || flight.score.onsetS !== null;
+  const speeds = rows.flatMap(({ speedKt, lowestKt, manoeuvreKt, selectedKt, limitKt }) => [speedKt, lowestKt, manoeuvreKt, selectedKt, ...(limitKt === null ? [] : [limitKt])]);
+  const angles = rows.flatMap(({ tlaDeg, hornTlaDeg }) => [tlaDeg, hornTlaDeg ?? tlaDeg]);
+  const limitPct = airframe.roll.autopilotLimit * 100;
+  const used = rows.reduce((most, { rollAuthorityPct }) => Math.max(most, rollAuthorityPct), 0);
+  const spans = hornSpans(rows);
+  return [
+    {
+      title: truth ? 'True travel, degrees' : 'Pointers, degrees', height: 190, range: ends(rows.flatMap((row) => [left(row), right(row)]), 1, 2), count: 4,
+      lines: [{ name: 'right', look: 'trace-gap', under: 'trace-open', points: of(right) }, { name: 'left', look: 'trace-solid', points: of(left) }],
+    },
+    {
+      title: 'Split, degrees', height: 92, range: ends([0, ...(scored ? [limitDeg] : []), ...rows.map(apart)], 0.5, 1), count: 3,
+      lines: [{ name: '', look: 'trace-apart', points: of(apart) }], ...(scored ? { standard: { value: limitDeg, word: 'limit' } } : {}),
+    },
+    {
+      title: 'Speed, knots', height: 150, range: ends(speeds, 10, 30), count: 5,
+      lines: [
+        { name: 'limit', look: 'trace-limit', steps: true, points: of((row) => row.limitKt) },
+        { name: 'manoeuvre', look: 'trace-dots', steps: true, points: of((row) => row.manoeuvreKt) },
+        { name: 'selected', look: 'trace-dashes', steps: true, points: of((row) => row.selectedKt) },
+        { name: 'lowest', look: 'trace-limit', points: of((row) => row.lowestKt) },
+        { name: 'speed', look: 'trace-solid', points: of((row) => row.speedKt) },
+      ],
+    },
+    {
+      title: 'Thrust-lever angle, degrees', height: 84, range: ends([0, ...angles], 10, 20), count: 3, spans,
+      over: spans.length > 0 ? 'hatched: the horn sounds' : 'the horn was silent',
+      lines: [{ name: 'horn below', look: 'trace-dashes', steps: true, points: of((row) => row.hornTlaDeg) }, { name: 'lever', look: 'trace-solid', points: of((row) => row.tlaDeg) }],
+    },
+    {
+      title: 'Roll authority used, %', height: 66, range: ends([0, used], 10, 20), count: 2,
+      lines: [{ name: '', look: 'trace-apart', points: of((row) => row.rollAuthorityPct) }],
+      ...(used > limitPct * 0.6 ? { standard: { value: limitPct, word: 'autopilot' } } : {}),
+    },
+  ];
+}
+
+/** From when to when the horn sounded, s. */
+export function hornSpans(rows: readonly { readonly atS: number; readonly horn: boolean }[]): [number, number][] {
+  const spans: [number, number][] = [];
+  for (const [index, { atS, horn }] of rows.entries()) {
+    if (!horn) continue;
+    const last = spans[spans.length - 1];
+    if (last !== undefined && rows[index - 1]?.horn === true) last[1] = atS;
+    else spans.push([atS, atS]);
+  }
+  return spans;
+}
+
+/** Width of the drawing, px: that of its place, so that its words are as large in a narrow window as in a wide one. */
+function useWidth(place: RefObject<HTMLElement | null>): number {
+  const width = useSignal(760);
+  useLayoutEffect(() => {
+    const figure = place.current;
+    if (figure === null) return;
+    // On paper the drawing keeps the width it had, and is scaled.
+    const fit = (): void => { if (!matchMedia('print').matches) width.value = Math.max(320, Math.round(figure.clientWidth)); };
+    fit();
+    const watch = new ResizeObserver(fit);
+    watch.observe(figure);
+    return () => watch.disconnect();
   }, []);
   return width.value;
 }
-
-function Axis({ scale, x, title, top, count }: { scale: Scale; x: readonly [number, number]; title: string; top: number; count: number }) {
-  return (
-    <g>
-      <text class="axis-title" x={0} y={top - 14}>{title}</text>
-      {ticks(scale, count).map((value) => (
-        <g key={value}>
-          <line class="grid" x1={x[0]} x2={x[1]} y1={at(scale, value)} y2={at(scale, value)} />
-          <text class="axis" x={x[0] - 10} y={at(scale, value) + 4} text-anchor="end">{value}</text>
-        </g>
-      ))}
-    </g>
-  );
-}
-
-/** Onset, first degree and release: a diamond, a ring, a wedge, each with its word. */
-function Marks({ facts, time }: { facts: Debrief; time: Scale }) {
-  const { onsetS, releaseS } = facts.flight.score;
-  const marks = [
-    { word: 'onset', atS: onsetS, shape: 'M0 -6L6 0L0 6L-6 0Z' },
-    { word: '1° apart', atS: facts.oneDegreeS, shape: 'M-5 0A5 5 0 1 1 5 0A5 5 0 1 1 -5 0Z' },
-    { word: 'release', atS: releaseS, shape: 'M-6 -5H6L0 6Z' },
-  ].filter((mark): mark is { word: string; atS: number; shape: string } => mark.atS !== null);
-  const places = spread(marks.map(({ atS }) => at(time, atS)), 62, LEFT + 20, time.end);
-  return (
-    <g>
-      {marks.map(({ word, atS, shape }, index) => (
-        <g key={word} class={word === 'release' ? 'moment strong' : 'moment'}>
-          <path class="lead-line" d={`M${at(time, atS)} ${SPLIT.bottom}V${TRAVEL.top - 10}L${places[index]} ${TRAVEL.top - 26}`} />
-          <path class="moment-sign" d={shape} transform={`translate(${places[index]} ${TRAVEL.top - 32})`} />
-          <text x={places[index]} y={TRAVEL.top - 44} text-anchor="middle">{word}</text>
-        </g>
-      ))}
-    </g>
-  );
-}
-
-/** From when to when the switch was away from off, s. */
-function heldOf({ flight, rows }: Debrief): [number, number][] {
-  const held: [number, number][] = [];
-  let since: number | null = null;
-  for (const { what, atS } of flight.events) {
-    if ((what === 'extend' || what === 'retract') && since === null) since = atS;
-    else if (what === 'release' && since !== null) {
-      held.push([since, atS]);
-      since = null;
-    }
-  }
-  if (since !== null) held.push([since, rows[rows.length - 1]?.atS ?? since]);
-  return held;
-}
-
-const Rows = ({ facts }: { facts: Debrief }) => (
-  <details class="rows">
-    <summary>The figures as a table</summary>
-    <table>
-      <thead><tr>{['time', 'left pointer', 'right pointer', 'left side', 'right side', 'roll authority'].map((head) => <th key={head} scope="col">{head}</th>)}</tr></thead>
-      <tbody>
-        {facts.rows.filter(({ atS }, index) => index === facts.rows.length - 1 || Math.abs(atS - Math.round(atS)) < 1e-6).map((row) => (
-          <tr key={row.atS}><th scope="row">{seconds(row.atS)}</th>{[row.leftPointerDeg, row.rightPointerDeg, row.leftDeg, row.rightDeg].map((deg, index) => <td key={index}>{degrees(deg)}</td>)}<td>{Math.round(row.rollAuthorityPct)} %</td></tr>
-        ))}
-      </tbody>
-    </table>
-  </details>
-);

@@ -1,7 +1,7 @@
 // Sums of the charts: nothing is drawn farther from its value than promised, round figures are round, words do not touch.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { lane } from '../../src/charts/lane.js';
+import { lane, reach, SIGN } from '../../src/charts/lane.js';
 import { at, ends, pieces, stepped, thin, ticks, valueAt, type Point } from '../../src/charts/plot.js';
 
 /** The line through points at x, where x lies between two of them. */
@@ -47,20 +47,21 @@ test('scales: places and values are each other\'s inverse, ends are whole steps 
   for (const value of [4, 7.5, 16]) expect(valueAt(scale, at(scale, value))).toBeCloseTo(value, 9);
   expect(valueAt(scale, 9999)).toBe(4);
   expect(ends([3.8, 6.7], 1, 2)).toEqual({ from: 3, to: 7 });
-  expect(ends([4, 4], 1, 2)).toEqual({ from: 4, to: 6 });
+  expect(ends([4, 4], 1, 2)).toEqual({ from: 3, to: 5 });
+  expect(ends([0, 0.2], 0.5, 1)).toEqual({ from: 0, to: 1 });
   expect(ticks({ from: 0, to: 7 }, 4)).toEqual([0, 2, 4, 6]);
   expect(ticks({ from: 5, to: 5 }, 4)).toEqual([5]);
 });
 
-test('words of a row never touch, stay inside, and the first in rank is never dropped', () => {
+test('words of a row never touch, stay inside, and the first in rank gets the lowest row', () => {
   const wishes = fc.array(fc.record({ x: fc.double({ min: 0, max: 700, noNaN: true }), w: fc.double({ min: 20, max: 120, noNaN: true }), rank: fc.nat(4) }), { minLength: 1, maxLength: 20 });
   fc.assert(fc.property(wishes, fc.integer({ min: 1, max: 4 }), (all, rows) => {
     const placed = lane(all, 0, 700, rows);
-    const spans = placed.flatMap(({ x, row }, index) => (row === null ? [] : [{ row, left: x - all[index]!.w / 2, right: x + all[index]!.w / 2 }]));
+    const spans = placed.flatMap(({ row, flip }, index) => (row === null ? [] : [{ row, at: reach(all[index]!, flip) }]));
     for (const one of spans) {
-      expect(one.left).toBeGreaterThanOrEqual(-1e-9);
-      expect(one.right).toBeLessThanOrEqual(700 + 1e-9);
-      for (const other of spans) if (other !== one && other.row === one.row) expect(one.right <= other.left || one.left >= other.right).toBe(true);
+      expect(one.at[0]).toBeGreaterThanOrEqual(-SIGN);
+      expect(one.at[1]).toBeLessThanOrEqual(700 + SIGN);
+      for (const other of spans) if (other !== one && other.row === one.row) expect(one.at[1] < other.at[0] || one.at[0] > other.at[1]).toBe(true);
     }
     const first = all.reduce((best, wish, index) => (wish.rank < all[best]!.rank ? index : best), 0);
     expect(placed[first]!.row).toBe(0);

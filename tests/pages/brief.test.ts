@@ -68,7 +68,7 @@ test('each kind of drill stands under its own heading', () => {
   const { start } = first;
   const group = (change: Partial<Scenario>): string => groupOf({ ...first, events: [], role: 'flying', speedHold: true, ...change }, airframe).name;
   const hold = { settings: [16], limitS: 180 };
-  expect(group({ task: hold })).toBe('First hold');
+  expect(group({ task: hold })).toBe('One hold');
   expect(group({ task: { settings: [9, 16], limitS: 180 } })).toBe('Steps');
   expect(group({ task: { settings: [9, 4], limitS: 180 }, start: { ...start, flapDeg: 16 } })).toBe('Retraction');
   expect(group({ task: { settings: [36], limitS: 180 } })).toBe('Gear and thrust');

@@ -45,3 +45,20 @@ export function flown(change: Change, by: TraineeName | Inputs): FlownRun {
 
 /** The same run as if a person had flown it. */
 export const byPerson = ({ facts, record }: FlownRun): FlownRun => ({ facts, record: { ...record, source: 'flown' } });
+
+const when = { heldS: 10 };
+
+/** One fault of every kind. */
+export const FAULTS_OF_THE_JOB = {
+  disconnect: { name: 'x', kind: 'disconnect', side: 'left', when },
+  lag: { name: 'x', kind: 'lag', side: 'left', ratio: -3, when },
+  jam: { name: 'x', kind: 'jam', side: 'left', when },
+  slip: { name: 'x', kind: 'slip', side: 'right', ratio: 0, periodS: 6, onS: 3, when },
+  blowback: { name: 'x', kind: 'blowback', side: 'left', when },
+  pointer: { name: 'x', kind: 'pointer', side: 'right', mode: 'stuck', when },
+  dead: { name: 'x', kind: 'dead', when: { atS: 0 } },
+  quits: { name: 'x', kind: 'quits', when },
+  slow: { name: 'x', kind: 'slow', factor: 0.4, when },
+  runsOn: { name: 'x', kind: 'runsOn', when },
+  leadingEdge: { name: 'x', kind: 'leadingEdge', stopsAt: 0.6, when: { atS: 0 } },
+} as const satisfies { [K in Fault['kind']]: Extract<Fault, { kind: K }> };

@@ -4,17 +4,13 @@ import type { Fault } from '../../sim/files/index.js';
 import { TRAINEES, type TraceRow } from '../../sim/index.js';
 import { assessed } from '../../src/pages/judged.js';
 import { callSentence, cost, headline, oneDegree } from '../../src/pages/sentences.js';
-import { byPerson, flown, type Change, type FlownRun } from './flown.js';
+import { byPerson, FAULTS_OF_THE_JOB, flown, type Change, type FlownRun } from './flown.js';
 
 const when = { heldS: 10 };
 const FAULTS: readonly Fault[] = [
-  { name: 'x', kind: 'disconnect', side: 'left', when }, { name: 'x', kind: 'disconnect', side: 'right', when: { flapDeg: 15.8 } },
-  { name: 'x', kind: 'lag', side: 'right', ratio: 0.5, when }, { name: 'x', kind: 'lag', side: 'left', ratio: -3, when },
-  { name: 'x', kind: 'jam', side: 'left', when }, { name: 'x', kind: 'slip', side: 'right', ratio: 0, periodS: 6, onS: 3, when },
-  { name: 'x', kind: 'blowback', side: 'left', when }, { name: 'x', kind: 'pointer', side: 'right', mode: 'stuck', when },
-  { name: 'x', kind: 'pointer', side: 'left', mode: 'bias', biasDeg: 2, when }, { name: 'x', kind: 'dead', when: { atS: 0 } }, { name: 'x', kind: 'dead', when },
-  { name: 'x', kind: 'quits', when }, { name: 'x', kind: 'slow', factor: 0.4, when }, { name: 'x', kind: 'runsOn', when },
-  { name: 'x', kind: 'leadingEdge', stopsAt: 0.6, when: { atS: 0 } }, { name: 'x', kind: 'disconnect', side: 'left', when: { heldS: 500 } },
+  ...Object.values(FAULTS_OF_THE_JOB),
+  { name: 'x', kind: 'disconnect', side: 'right', when: { flapDeg: 15.8 } }, { name: 'x', kind: 'lag', side: 'right', ratio: 0.5, when },
+  { name: 'x', kind: 'pointer', side: 'left', mode: 'bias', biasDeg: 2, when }, { name: 'x', kind: 'dead', when }, { name: 'x', kind: 'disconnect', side: 'left', when: { heldS: 500 } },
 ];
 const STARTS: Readonly<Record<string, Change>> = {
   out: {},
@@ -87,7 +83,7 @@ const HOLD = [{ atS: 1, do: 'openGuard' }, { atS: 1.5, do: 'arm' }, { atS: 2, do
 
 test('whole sentences, as a person reads them', () => {
   const says = (change: Change, by: Parameters<typeof flown>[1]): string => judge(byPerson(flown(change, by)), change.fault ?? null);
-  const side = FAULTS[0]!;
+  const side = FAULTS_OF_THE_JOB.disconnect;
   expect(says({ fault: side }, 'prompt')).toMatch(/^The left side stopped at 5\.\d°\. You let go \d\.\d s later, \d\.\d\d° further apart\.$/);
   expect(says({ fault: side }, 'never')).toMatch(/^The left side stopped at 5\.\d°\. The hand stayed on, and the sides stood 5\.\d\d° apart at the end\.$/);
   expect(says({}, 'prompt')).toBe('Nothing parted, and you drove to the setting.');
@@ -96,38 +92,38 @@ test('whole sentences, as a person reads them', () => {
   expect(says({}, [...HOLD, { atS: 9.24, do: 'releaseDrive' }])).toBe('You let go at 9.2 s. Nothing had parted.');
   expect(says({}, [])).toBe('Nothing parted, and the switch was not touched.');
   expect(says({ fault: side }, [...HOLD, { atS: 9, do: 'releaseDrive' }, { atS: 10, do: 'holdDrive', way: 'extend' }])).toMatch(/^The left side stopped at 5\.\d°\. You had let go before that, at 9\.0 s\.$/);
-  expect(says({ fault: FAULTS[9]!, scored: false, limitS: 30 }, [...HOLD, { atS: 8, do: 'releaseDrive' }, { atS: 10, do: 'callDriveFailed' }]))
+  expect(says({ fault: FAULTS_OF_THE_JOB.dead, scored: false, limitS: 30 }, [...HOLD, { atS: 8, do: 'releaseDrive' }, { atS: 10, do: 'callDriveFailed' }]))
     .toBe('The standby drive did not run. You let go 6.0 s later. You called it at 10.0 s.');
-  expect(says({ fault: FAULTS[13]!, scored: false, limitS: 60 }, [...HOLD, { atS: 15, do: 'releaseDrive' }, { atS: 18, do: 'closeGuard' }]))
+  expect(says({ fault: FAULTS_OF_THE_JOB.runsOn, scored: false, limitS: 60 }, [...HOLD, { atS: 15, do: 'releaseDrive' }, { atS: 18, do: 'closeGuard' }]))
     .toMatch(/^The standby drive ran on with the switch at off\. It stopped 3\.\d s later\. No failure was called\.$/);
 });
 
 test('let go before the pointers were a degree apart is said so', () => {
-  const { facts, record } = byPerson(flown({ fault: FAULTS[0]! }, [...HOLD, { atS: 15, do: 'releaseDrive' }, { atS: 16.2, do: 'callSplit' }]));
+  const { facts, record } = byPerson(flown({ fault: FAULTS_OF_THE_JOB.disconnect }, [...HOLD, { atS: 15, do: 'releaseDrive' }, { atS: 16.2, do: 'callSplit' }]));
   expect(oneDegree(facts, record)).toBe('You let go before the pointers were 1° apart.');
   expect(callSentence(facts, record)).toBe('You called it 1.2 s behind the release.');
-  const late = byPerson(flown({ fault: FAULTS[0]! }, 'slow'));
+  const late = byPerson(flown({ fault: FAULTS_OF_THE_JOB.disconnect }, 'slow'));
   expect(oneDegree(late.facts, late.record)).toMatch(/^The pointers were 1° apart \d\.\d s behind onset\.$/);
 });
 
 test('what it cost: a second more is more, sides that still move do not stand, a pointer costs nothing', () => {
-  const caught = flown({ fault: FAULTS[0]! }, 'prompt');
+  const caught = flown({ fault: FAULTS_OF_THE_JOB.disconnect }, 'prompt');
   expect(cost(caught.facts)).toMatch(/^The sides came to stand \d\.\d\d° apart, which used \d+ % of the roll authority\. One second more on the switch: \d\.\d\d° and \d+ %\./);
   expect(caught.facts.oneSecondMore!.finalSplitDeg).toBeGreaterThan(caught.facts.flight.score.finalSplitDeg);
-  expect(cost(flown({ fault: FAULTS[7]! }, 'prompt').facts)).toBe('The sides themselves stayed together; no roll authority was used.');
+  expect(cost(flown({ fault: FAULTS_OF_THE_JOB.pointer }, 'prompt').facts)).toBe('The sides themselves stayed together; no roll authority was used.');
   expect(cost(flown({}, 'prompt').facts)).toBe('Both sides stayed together; no roll authority was used.');
-  expect(cost(flown({ fault: FAULTS[0]!, scored: false }, 'never').facts)).toMatch(/^(At the end the sides were still moving,|The sides came to stand) /);
+  expect(cost(flown({ fault: FAULTS_OF_THE_JOB.disconnect, scored: false }, 'never').facts)).toMatch(/^(At the end the sides were still moving,|The sides came to stand) /);
 });
 
 test('own judgement beside what was', () => {
-  const left = flown({ fault: FAULTS[0]! }, 'prompt');
+  const left = flown({ fault: FAULTS_OF_THE_JOB.disconnect }, 'prompt');
   const apartWas = `${left.facts.flight.score.splitAtReleaseDeg!.toFixed(2)}°`;
   expect(assessed({ split: 'yes', growthDeg: 1.2, side: 'left', surePct: 90, driveFailed: 'no' }, left.facts, left.record)).toEqual([
     { what: 'A split', said: 'yes', was: 'yes' }, { what: 'How sure of that', said: '90 %', was: '' }, { what: 'The side ahead', said: 'left', was: 'right' },
     { what: 'Apart when you let go', said: '1.2°', was: apartWas }, { what: 'The drive failed', said: 'no', was: 'no' },
   ]);
   // Retracting, the side that stays out is behind; a record without the later questions has no rows for them.
-  const back = flown({ ...STARTS['in'], fault: FAULTS[0]! }, 'prompt');
+  const back = flown({ ...STARTS['in'], fault: FAULTS_OF_THE_JOB.disconnect }, 'prompt');
   expect(assessed({ split: 'yes', growthDeg: null, side: 'unsure' }, back.facts, back.record)[1]).toEqual({ what: 'The side ahead', said: 'cannot say', was: 'right' });
   const quiet = flown({}, []);
   expect(assessed({ split: 'unsure', growthDeg: null }, quiet.facts, quiet.record)).toEqual([{ what: 'A split', said: 'not sure', was: 'no' }]);

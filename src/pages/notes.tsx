@@ -1,0 +1,30 @@
+/** Under the charts: what one run does not say, and the facts of the record, which a printed report needs. */
+import type { RunRecord } from '../../sim/files/index.js';
+import type { Facts } from './course.js';
+import { notesOf } from './proofs.js';
+
+export const Notes = ({ facts, run }: { facts: Facts; run: RunRecord }) => (
+  <section class="notes" aria-labelledby="notes-title">
+    <h2 id="notes-title" class="ruled">What this run does not say</h2>
+    <ul>{notesOf(facts, run).map((note) => <li key={note}>{note}</li>)}</ul>
+  </section>
+);
+
+const FLEW: Readonly<Record<RunRecord['source'], string>> = { flown: 'a person', scripted: 'a script', live: 'a person under a live desk' };
+
+export function RecordFacts({ run }: { run: RunRecord }) {
+  const { device, gauge } = run;
+  const facts: readonly (readonly [string, string])[] = [
+    ['Flown by', FLEW[run.source]], ['Airframe', run.airframe.title], ['Dice', `seed ${run.seed}`], ['Input', device.input],
+    ['Gauge', gauge.pxPerDeg === 0 ? 'not drawn' : `${gauge.pxPerDeg.toFixed(1)} px a degree${gauge.mmPerPx === null ? ', size not set true' : `, ${(gauge.pxPerDeg * gauge.mmPerPx).toFixed(1)} mm`}`],
+    ['Clock', device.renderer === 'none' ? 'none' : `${device.isolated ? 'fine' : 'coarse'}, grain ${device.clockGrainMs.toFixed(3)} ms`],
+    ['Written by', `${run.app}, model ${run.model}`], ['Digest', `${run.digest.slice(0, 16)} …`],
+  ];
+  return (
+    <section class="record-facts" aria-labelledby="record-title">
+      <h2 id="record-title" class="ruled">Record</h2>
+      <dl class="facts">{facts.map(([what, value]) => <div key={what}><dt>{what}</dt><dd>{value}</dd></div>)}</dl>
+      <p class="small">A record carries no date and no name. Its digest shows damage and careless edits; it is no signature. Your own judgement, the device and the gauge are as the page wrote them and cannot be proved by replay.</p>
+    </section>
+  );
+}

@@ -1,0 +1,79 @@
+/** What was kept and what was not: each item leads the cursor to the moment that proves it. */
+import type { Signal } from '@preact/signals';
+import type { RunRecord } from '../../sim/files/index.js';
+import type { ProcedureItem } from '../../sim/index.js';
+import type { Facts } from './course.js';
+import { assessed } from './judged.js';
+import { ITEM_WORDS, momentOf, proofOf } from './proofs.js';
+import { seconds } from './words.js';
+
+/** A sign of its own for kept, broken and open: nothing is told by colour. */
+export const Sign = ({ ok }: { ok: boolean | null }) => (
+  <svg class="sign" viewBox="0 0 18 18" width="18" height="18" aria-hidden="true">
+    <path class="sign-line" d={ok === null ? 'M3 9H15' : ok ? 'M3 9.5L7 13.5L15 4.5' : 'M9 2.5L16 15H2Z'} />
+  </svg>
+);
+
+export function Procedure({ facts, cursor }: { facts: Facts; cursor: Signal<number> }) {
+  const asked = facts.flight.procedure.filter(({ ok }) => ok !== null);
+  const open = facts.flight.procedure.filter(({ ok }) => ok === null);
+  return (
+    <section class="procedure" aria-labelledby="procedure-title">
+      <h2 id="procedure-title" class="ruled">Procedure</h2>
+      <ul>
+        {asked.map((one) => (
+          <li key={one.item}><Proved one={one} facts={facts} cursor={cursor} /></li>
+        ))}
+      </ul>
+      {asked.length === 0 && <p class="small">Nothing was asked for in this run.</p>}
+      {open.length > 0 && asked.length > 0 && <p class="small">Not met in this run: {open.map(({ item }) => lower(ITEM_WORDS[item])).join('; ')}.</p>}
+    </section>
+  );
+}
+
+const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
+function Proved({ one, facts, cursor }: { one: ProcedureItem; facts: Facts; cursor: Signal<number> }) {
+  const moment = momentOf(one, facts);
+  const inside = (
+    <>
+      <Sign ok={one.ok} />
+      <span class="item">{ITEM_WORDS[one.item]}<span class="unseen">: {one.ok ? 'kept' : 'broken'}, </span><span class="proof">{proofOf(one, facts)}</span></span>
+    </>
+  );
+  if (moment === null) return <div class="proved">{inside}</div>;
+  return <button class="proved" type="button" title="Show this moment in the charts" onClick={() => { cursor.value = moment; }}>{inside}</button>;
+}
+
+export function Callouts({ facts, cursor }: { facts: Facts; cursor: Signal<number> }) {
+  if (facts.callouts.length === 0) return null;
+  return (
+    <section class="procedure" aria-labelledby="callouts-title">
+      <h2 id="callouts-title" class="ruled">Callouts</h2>
+      <ul>
+        {facts.callouts.map(({ atS, text, right, answer, answeredS, ok }) => (
+          <li key={atS}>
+            <button class="proved" type="button" title="Show this moment in the charts" onClick={() => { cursor.value = atS; }}>
+              <Sign ok={ok} />
+              <span class="item">{text}<span class="proof">at {seconds(atS)}: {
+                answer === null || answeredS === null ? (ok === null ? 'the run ended before an answer was due' : `no answer; right was ${right}`)
+                  : `${answer} behind ${seconds(answeredS)}${answer === right ? '' : `; right was ${right}`}`
+              }</span></span>
+            </button>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+export function Said({ facts, run }: { facts: Facts; run: RunRecord }) {
+  if (run.assessment === null) return null;
+  return (
+    <table class="said">
+      <caption>Your own judgement</caption>
+      <thead><tr><td /><th scope="col">you said</th><th scope="col">it was</th></tr></thead>
+      <tbody>{assessed(run.assessment, facts, run).map(({ what, said, was }) => <tr key={what}><th scope="row">{what}</th><td>{said}</td><td>{was}</td></tr>)}</tbody>
+    </table>
+  );
+}

@@ -1,0 +1,62 @@
+/** Procedure items in words: what was asked, and the moment that proves it. */
+import type { RunRecord } from '../../sim/files/index.js';
+import type { ProcedureItem } from '../../sim/index.js';
+import { firstOf, rowAfter, type Facts } from './course.js';
+import { seconds } from './words.js';
+
+type Item = ProcedureItem['item'];
+
+export const ITEM_WORDS: Readonly<Record<Item, string>> = {
+  leverFirst: 'Lever before drive', insideLimit: 'Inside the limit speed', leadingEdgeOut: 'Leading edge out before driving on',
+  bothThere: 'Both pointers there', splitCalled: 'Split called', secondLook: 'Second look: still moving called',
+  leftAlone: 'Switch left alone after', leftAsIs: 'Lever, guard and arm left as they are',
+  failureCalled: 'Failed drive called', driveStopped: 'Drive that ran on stopped', noFalseCall: 'Nothing called that was not there',
+};
+
+/** What proves an item that was asked for. */
+export function proofOf({ item, ok, atS }: ProcedureItem, facts: Facts): string {
+  const at = atS === null ? '' : `at ${seconds(atS)}`;
+  const { releaseS } = facts.flight.score;
+  switch (item) {
+    case 'leverFirst': return ok ? `lever there, drive pressed ${at}` : `drive pressed ${at}, lever not there`;
+    case 'insideLimit': {
+      const row = atS === null ? undefined : rowAfter(facts, atS);
+      if (row === undefined || row.limitKt === null) return ok ? 'no limit was in force' : `over the limit ${at}`;
+      return `${ok ? 'closest' : 'over it'} ${at}: ${Math.round(row.speedKt)} of ${Math.round(row.limitKt)} kt`;
+    }
+    case 'leadingEdgeOut': return ok ? `out when driven on ${at}` : `driven on ${at}, not out yet`;
+    case 'bothThere': return ok ? `the last time ${at}` : `one was not, ${at}`;
+    case 'splitCalled': case 'secondLook':
+      if (atS === null) return 'not called';
+      return releaseS === null ? at : atS >= releaseS ? `${seconds(atS - releaseS)} behind the release` : `${seconds(releaseS - atS)} before the release`;
+    case 'leftAlone': return ok ? 'no press since' : `pressed again ${at}`;
+    case 'leftAsIs': return ok ? 'nothing moved since' : `moved ${at}`;
+    case 'failureCalled': return atS === null ? 'not called' : `called ${at}`;
+    case 'driveStopped': return atS === null ? 'not stopped' : `stopped ${at}`;
+    case 'noFalseCall': return ok ? `called ${at}, and so it was` : `called ${at}: nothing had shown`;
+  }
+}
+
+/** Where the cursor goes for an item: its moment, or the one nearest to what it is about. */
+export function momentOf({ item, atS }: ProcedureItem, facts: Facts): number | null {
+  if (atS !== null) return atS;
+  const { releaseS } = facts.flight.score;
+  if (item === 'splitCalled' || item === 'secondLook' || item === 'leftAlone' || item === 'leftAsIs') return releaseS;
+  if (item === 'failureCalled' || item === 'driveStopped') return firstOf(facts, 'fault')?.atS ?? null;
+  return null;
+}
+
+/** The honest words beside a run: what it does not say, and how it was measured. */
+export function notesOf(facts: Facts, { scenario, source, device, marks, airframe }: RunRecord): string[] {
+  const { recognition } = scenario;
+  const { onsetS, releaseS } = facts.flight.score;
+  const notes = ['One run says nothing about a person: no rate, no threshold, no trend. That takes many runs, and then it comes with an interval.'];
+  if (source === 'scripted') notes.push('A script flew this run. The tick’s own time stands for frame and stamp, and it enters nobody’s figures.');
+  else notes.push('Who sits down to a drill expects a split. This is the expected case; a surprise takes longer.');
+  if (recognition?.measuring) notes.push('Measuring: in the aeroplane let go in doubt.');
+  if (onsetS !== null && releaseS !== null && source !== 'scripted') notes.push(`Time runs from the first frame drawn behind onset to the stamp of the release${device.isolated ? '' : ', by a coarse clock'}. The lag of screen and input was not measured.`);
+  if (recognition !== undefined) notes.push(`A release counts as a reaction from 0.15 s and ${recognition.seenDeg}° of growth on; growth is counted on the pointers since onset, so that rigging neither helps nor hurts.`);
+  if (marks.some(({ what }) => what === 'stall')) notes.push('The picture stood still for a moment in this run; the clock was stopped for as long.');
+  notes.push(`${airframe.title}: every figure of wing, engine and drive is made up. Not in the model: coupling of bank and lift, sideslip, yaw, wind, gusts and stall; the leading edge is even, the hinge moment linear, the autopilot a loop of three gains.`);
+  return notes;
+}

@@ -1,0 +1,47 @@
+/** Everything at one moment: the gauge as it stood, and every reading. */
+import type { Airframe } from '../../sim/files/index.js';
+import type { DebriefRow } from '../../sim/index.js';
+import { grouped } from '../view/words.js';
+import { shownApart, trulyApart } from './course.js';
+import { Fan, gaugeOf } from './fan.js';
+import { degrees, knots, percent, seconds } from './words.js';
+
+interface Props {
+  readonly row: DebriefRow;
+  readonly airframe: Airframe;
+  readonly truth: boolean;
+}
+
+export function Readings({ row, airframe, truth }: Props) {
+  const left = truth ? row.leftDeg : row.leftPointerDeg;
+  const right = truth ? row.rightDeg : row.rightPointerDeg;
+  return (
+    <section class="readings-at" aria-labelledby="readings-title">
+      <h2 id="readings-title" class="ruled">At {seconds(row.atS)}</h2>
+      <div class="readings-pair">
+        <Fan gauge={gaugeOf(airframe)} left={left} right={right} radius={176} title={`${truth ? 'True travel' : 'The gauge'} at ${seconds(row.atS)}: left ${degrees(left)}, right ${degrees(right)}`} />
+        <dl class="facts">{readingsOf(row, truth).map(([what, value]) => <div key={what}><dt>{what}</dt><dd>{value}</dd></div>)}</dl>
+      </div>
+    </section>
+  );
+}
+
+/** What stands at a moment, in pairs: name and value. */
+export function readingsOf(row: DebriefRow, truth: boolean): (readonly [what: string, value: string])[] {
+  return [
+    ...(truth ? [['Left side', degrees(row.leftDeg)], ['Right side', degrees(row.rightDeg)], ['Truly apart', degrees(trulyApart(row))]] as const
+      : [['Left pointer', degrees(row.leftPointerDeg)], ['Right pointer', degrees(row.rightPointerDeg)], ['Shown apart', degrees(shownApart(row))]] as const),
+    ['Roll authority', percent(row.rollAuthorityPct)],
+    ['Speed', knots(row.speedKt)], ['Limit', row.limitKt === null ? 'none' : knots(row.limitKt)],
+    ['Selected', knots(row.selectedKt)], ['Manoeuvre', knots(row.manoeuvreKt)],
+    ['Lowest', knots(row.lowestKt)], ['Drive', row.rateDegPerS === 0 ? 'at rest' : `${row.rateDegPerS.toFixed(2)}°/s`],
+    ['Lever angle', `${Math.round(row.tlaDeg)}°`], ['Horn below', row.hornTlaDeg === null ? 'no angle' : `${Math.round(row.hornTlaDeg)}°`],
+    ['Horn', row.horn ? 'sounds' : 'silent'], ['Gear', row.gear],
+    ['Leading edge', row.leadingEdge], ['Bank', `${Math.round(Math.abs(row.bankDeg))}°`],
+    ['Height', `${grouped(row.altitudeFt)} ft`], ['Motor heat', percent(row.motorHeat * 100)],
+  ];
+}
+
+/** The same for the ear, short. */
+export const spokenRow = (row: DebriefRow): string =>
+  `${row.atS.toFixed(1)} seconds: left ${row.leftPointerDeg.toFixed(1)}, right ${row.rightPointerDeg.toFixed(1)} degrees, ${Math.round(row.speedKt)} knots, lever ${Math.round(row.tlaDeg)} degrees, horn ${row.horn ? 'sounds' : 'silent'}, roll authority ${Math.round(row.rollAuthorityPct)} percent`;
