@@ -4,6 +4,9 @@ import { failures, firstOf, holds, isArrival, lastRow, rowAt, shownApart, stillM
 import { FAULT_WORDS } from './faults.js';
 import { degrees, percent, seconds, whoFlew } from './words.js';
 
+/** Nothing sooner behind a split can be a reaction to it, s: the shortest simple reaction. */
+const SOONEST_S = 0.15;
+
 type Run = Pick<RunRecord, 'scenario' | 'source'>;
 
 /** What went wrong, as sentences; none when nothing did that could be noticed. */
@@ -60,7 +63,7 @@ function parted(facts: Facts, run: Run): string[] {
     return [`${who} stopped at the setting with the pointers ${degrees(splitAtReleaseDeg ?? 0)} apart${called === undefined ? ', and called no split' : ''}.`];
   }
   const later = `${who} let go ${seconds(Math.max(0, afterOnsetS))} later`;
-  if (outcome === 'falseRelease' && run.scenario.recognition !== undefined) return [`${later}, too soon to have seen it: ${degrees(growthAtReleaseDeg)} of growth.`];
+  if ((outcome === 'falseRelease' && run.scenario.recognition !== undefined) || afterOnsetS < SOONEST_S) return [`${later}, too soon to have seen it: ${degrees(growthAtReleaseDeg)} of growth.`];
   if (growthAtReleaseDeg < 0.005) return [`${later}, before the pointers had grown apart.`];
   const past = growthAtReleaseDeg >= limitDeg ? `, past the limit of ${degrees(limitDeg)}` : '';
   return [`${later}, ${degrees(growthAtReleaseDeg)} further apart${past}.`];
