@@ -78,7 +78,7 @@ function Keys({ card }: { card: readonly KeyLine[] }) {
 function Left() {
   const run = left.value;
   useEffect(() => () => { gone.value = false; }, []);
-  if (gone.value) return <p class="note" role="status">The page was loaded anew, and the run that was on it is gone. Only a saved record keeps a run.</p>;
+  if (gone.value) return <p class="note" role="status">The page was loaded anew, and what you were about to say of the run is lost. The run itself is in the <a href="#/logbook">logbook</a>, if this browser lets it be kept.</p>;
   if (run === null) return null;
   return (
     <div class="note" role="status">

@@ -9,7 +9,8 @@ import { Page } from './frame.js';
 import type { House } from './house.js';
 import { Notes, RecordFacts } from './notes.js';
 import { Opening } from './opening.js';
-import { Callouts, Procedure, Said, Sign } from './procedure.js';
+import { OutcomeSign } from './outcome.js';
+import { Callouts, Procedure, Said } from './procedure.js';
 import { Readings } from './readings.js';
 import { fragmentOf } from './route.js';
 import { callSentence, cost, headline } from './sentences.js';
@@ -41,7 +42,7 @@ export function Debrief({ house }: { house: House }) {
       {facts.value === undefined && failed.value === null && <p class="waiting" role="status">Playing the run again …</p>}
       {facts.value === null && <Stored run={run} />}
       {facts.value && <Told key={run.digest} run={run} facts={facts.value} />}
-      {again !== null && <p class="small next"><a href={fragmentOf({ page: 'brief', number: again, seed: null })}>Fly drill {again} again</a> <a href="#/">All drills</a> The run stays on this page only; save its record to keep it.</p>}
+      {again !== null && <p class="small next"><a href={fragmentOf({ page: 'brief', number: again, seed: null })}>Fly drill {again} again</a> <a href="#/">All drills</a> The <a href="#/logbook">logbook</a> keeps the run on this machine; its saved record can be opened anywhere.</p>}
       <Opening house={house} />
     </Page>
   );
@@ -56,7 +57,7 @@ function Told({ run, facts }: { run: RunRecord; facts: Facts }) {
   return (
     <>
       <p class="above">
-        <Outcome outcome={run.outcome} /><span>{OUTCOME_MEANS[run.outcome]}</span>
+        <OutcomeSign outcome={run.outcome} /><span>{OUTCOME_MEANS[run.outcome]}</span>
         {passed !== null && <span>{passed ? 'standard met' : 'standard not met'}</span>}
         {run.source === 'scripted' && <span>flown by a script</span>}
         {fromFile.value && <span>from a file</span>}
@@ -83,30 +84,24 @@ function Told({ run, facts }: { run: RunRecord; facts: Facts }) {
   );
 }
 
-function Outcome({ outcome }: { outcome: RunRecord['outcome'] }) {
-  const good = ['caught', 'held', 'completed'].includes(outcome);
-  const open = ['void', 'undecided', 'timeUp'].includes(outcome);
-  return <span class="outcome"><Sign ok={open ? null : good} />{OUTCOME_WORDS[outcome]}</span>;
-}
-
 const Stored = ({ run }: { run: RunRecord }) => (
   <>
-    <p class="above"><Outcome outcome={run.outcome} /><span>not replayable here</span></p>
+    <p class="above"><OutcomeSign outcome={run.outcome} /><span>not replayable here</span></p>
     <h1 class="sentence">This record was flown on another version of the model.</h1>
     <p class="large">Its stored outcome is “{OUTCOME_WORDS[run.outcome]}”. It cannot be played again here, so nothing more is said of it.</p>
     <RecordFacts run={run} />
   </>
 );
 
-/** Nothing here: never flown, or gone with a reload. */
+/** Nothing here: never flown, or the page was loaded anew. */
 const Empty = ({ house }: { house: House }) => (
   <Page title="Debrief" kind="debrief">
     <h1>Nothing to debrief</h1>
     <p class="large">
-      {lastDrill.value === null ? 'Fly a drill, or open the record of one. '
-        : 'A run stays on its page only until the page is loaded anew. If you saved its record, open it here; if not, it is gone. '}
+      {lastDrill.value === null ? 'Fly a drill, or open the record of one.'
+        : 'A page that is loaded anew no longer holds its run. The logbook keeps every run, if this browser lets it; a saved record opens here.'}
     </p>
-    <p class="next">{lastDrill.value !== null && <a href={fragmentOf({ page: 'brief', number: lastDrill.value, seed: null })}>Fly drill {lastDrill.value} again</a>} <a href="#/">All drills</a></p>
+    <p class="next"><a href="#/logbook">Logbook</a>{lastDrill.value !== null && <> <a href={fragmentOf({ page: 'brief', number: lastDrill.value, seed: null })}>Fly drill {lastDrill.value} again</a></>} <a href="#/">All drills</a></p>
     <Opening house={house} />
   </Page>
 );

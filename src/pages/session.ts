@@ -18,7 +18,7 @@ export const unkept = signal<Trouble | null>(null);
 export const left = signal<RunRecord | null>(null);
 /** Start was pressed, and the run it began is not over. */
 export const started = signal(false);
-/** The run went with a reload before it was judged; told on the brief. */
+/** The page was loaded anew before the run was judged; told on the brief. */
 export const gone = signal(false);
 
 const LAST = 'evenhand.last';

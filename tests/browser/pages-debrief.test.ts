@@ -117,7 +117,7 @@ test('on paper: the caution, every chart, no button, and two or three pages of A
   await close();
 });
 
-test('a reload says plainly that the run is gone, and leads back to the drill', async () => {
+test('a reload says plainly what is lost and where the run is, and leads back to the drill', async () => {
   const { page, close } = await openApp('#/drill/1?seed=3');
   await startRun(page);
   await makeReady(page);
@@ -126,9 +126,9 @@ test('a reload says plainly that the run is gone, and leads back to the drill', 
   await page.getByRole('button', { name: 'End the run' }).click();
   await page.getByText('Was there a split?').waitFor();
   await page.reload();
-  await page.getByText('The page was loaded anew, and the run that was on it is gone.').waitFor();
+  await page.getByText(/The page was loaded anew, and what you were about to say of the run is lost\./).waitFor();
   await page.goto(`${appUrl()}#/debrief`);
-  await page.getByText('If you saved its record, open it here; if not, it is gone.').waitFor();
+  await page.getByText(/A page that is loaded anew no longer holds its run\./).waitFor();
   expect(await page.getByRole('link', { name: 'Fly drill 1 again' }).count()).toBe(1);
   await page.getByRole('link', { name: 'All drills' }).first().click();
   await page.getByText('last flown').waitFor();
