@@ -19,7 +19,7 @@ dark.addEventListener('change', () => { systemIsDark.value = dark.matches; });
 export function LookButton() {
   const night = look.value === 'night' || (look.value === 'system' && systemIsDark.value);
   return (
-    <button class="plain" type="button" onClick={() => { look.value = night ? 'day' : 'night'; }}>
+    <button class="plain look" type="button" onClick={() => { look.value = night ? 'day' : 'night'; }}>
       <svg class="sign" viewBox="0 0 20 20" width="20" height="20" aria-hidden="true">
         <circle cx="10" cy="10" r="7" />
         {!night && <path d="M10 3a7 7 0 0 1 0 14a7 7 0 0 1 0-14Z" />}

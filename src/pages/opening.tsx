@@ -29,7 +29,11 @@ export function Opening({ house }: { house: House }) {
     };
     const names = ['dragover', 'dragleave', 'drop'] as const;
     for (const name of names) addEventListener(name, drag);
-    return () => names.forEach((name) => removeEventListener(name, drag));
+    return () => {
+      names.forEach((name) => removeEventListener(name, drag));
+      // What was refused is told where it was opened, and on no later page.
+      refused.value = null;
+    };
   }, [house]);
   return (
     <section class={over.value ? 'opening over' : 'opening'} aria-label="Open a record">

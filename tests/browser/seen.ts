@@ -72,6 +72,16 @@ export const textPairs = (page: Page): Promise<Pair[]> => page.evaluate(() => {
   return found;
 });
 
+/** The colour that the system lays behind words in forced colours, as #rrggbb. */
+export const systemPaper = (page: Page): Promise<string> => page.evaluate(() => {
+  const probe = document.createElement('i');
+  probe.style.color = 'Canvas';
+  document.body.append(probe);
+  const { color } = getComputedStyle(probe);
+  probe.remove();
+  return `#${(color.match(/\d+/g) ?? []).slice(0, 3).map((part) => Number(part).toString(16).padStart(2, '0')).join('')}`;
+});
+
 /** Elements that move by themselves, or would on a change. */
 export const moving = (page: Page): Promise<string[]> => page.evaluate(() => {
   const running = document.getAnimations().map((one) => `runs: ${(one as CSSAnimation).animationName ?? one.id}`);
