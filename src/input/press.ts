@@ -73,9 +73,12 @@ function chooseRow(click: PointerEvent, hand: Hand, deck: Foreseen): void {
   for (const act of leverTo(row, now, deck.panel)) deck.act(click.timeStamp, act, hand);
 }
 
-/** The place that is touched: up above, down below. */
+/** The place that is touched: up above, down below, and between them the other one. */
 function chooseGear(click: PointerEvent, hand: Hand, deck: Foreseen): void {
   const now = deck.standing(click.timeStamp);
-  const to = partDown(click) < 0.5 ? 'up' : 'down';
-  if (now !== null && now.gearLever !== to) deck.act(click.timeStamp, { do: 'setGear', to }, hand);
+  if (now === null) return;
+  const part = partDown(click);
+  const other = now.gearLever === 'up' ? 'down' : 'up';
+  const to = part < 1 / 3 ? 'up' : part > 2 / 3 ? 'down' : other;
+  if (now.gearLever !== to) deck.act(click.timeStamp, { do: 'setGear', to }, hand);
 }

@@ -43,6 +43,11 @@ export async function endAndSave(page: Page): Promise<RunRecord> {
 /** Saves the record that is debriefed and reads it as any file is read. */
 export async function save(page: Page): Promise<RunRecord> {
   const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save record' }).click()]);
+  return readSaved(download);
+}
+
+/** The record that was saved. */
+export async function readSaved(download: Download): Promise<RunRecord> {
   const read = readRecord(await readAll(download), download.suggestedFilename());
   if (!read.ok) throw new Error(JSON.stringify(read.problems));
   return read.value;
