@@ -42,7 +42,7 @@ function taskRule(scenario: ReadyScenario, airframe: Airframe, whole: boolean): 
   const { recognition, task, faults } = scenario;
   const mode: EndMode = whole ? 'whole' : recognition === undefined ? 'drill' : 'scored';
   return {
-    settings: task.settings, limitTicks: ticksOf(task.limitS), mode,
+    settings: task.settings, limitTicks: ticksOf(task.limitS), legTicks: task.legS === undefined ? Infinity : ticksOf(task.legS), mode,
     recognition: recognition !== undefined,
     limitDeg: recognition?.limitDeg ?? airframe.recognition.limitDeg,
     seenDeg: recognition?.seenDeg ?? 0.1,
@@ -122,11 +122,23 @@ function condition(
   if (when.altitudeFt !== undefined) return crossing('heightM', when.altitudeFt * FT);
   if (when.heldS !== undefined) return { kind: 'held', ticks: ticksOf(when.heldS) };
   if (when.after !== undefined) return { kind: 'after', memo: names.get(when.after) as number, delayTicks: ticksOf(when.delayS ?? 0) };
-  if (when.hazardPerS !== undefined) return { kind: 'held', ticks: hazardTicks(when.hazardPerS, hazard.uniform(), limitTicks) };
+  if (when.hazardPerS !== undefined) return { kind: 'held', ticks: strikeTicks(when, hazard.uniform(), limitTicks) };
   if (when.all !== undefined) return { kind: 'all', of: inner(when.all) };
   if (when.any !== undefined) return { kind: 'any', of: inner(when.any) };
   throw new Error('a trigger without a kind');
 }
+
+/** The trigger of a hazard. */
+type Hazard = Pick<Trigger, 'hazardPerS' | 'hazardFromS' | 'hazardForS'>;
+
+/** Held ticks until the hazard of a trigger strikes: flat inside its window, none before and none behind. Infinity for never. */
+function strikeTicks({ hazardPerS = 0, hazardFromS = 0, hazardForS }: Hazard, u: number, limitTicks: number): number {
+  return ticksOf(hazardFromS) + hazardTicks(hazardPerS, u, hazardForS === undefined ? limitTicks : ticksOf(hazardForS));
+}
+
+/** The same for the trigger at a place of the file, by the seed of a run: whoever draws sets knows it without flying. */
+export const hazardStrikes = (when: Hazard, seed: number, place: number, limitTicks: number): number =>
+  strikeTicks(when, dice(seed, `hazard ${place}`).uniform(), limitTicks);
 
 /**
  * Held ticks until a flat hazard strikes: the chance of no strike shrinks by the same factor each tick until it falls

@@ -68,6 +68,7 @@ function faultsFit({ faults, events, task }: ReadyScenario, { drive }: Airframe)
     ...broken([
       [(when.flapDeg ?? 0) <= drive.stopDeg, `${path}.flapDeg`, `at most the airframe's stop (${drive.stopDeg} deg)`],
       [(when.atS ?? 0) <= task.limitS, `${path}.atS`, `at most limitS of the task (${task.limitS} s)`],
+      [(when.hazardFromS ?? 0) <= task.limitS, `${path}.hazardFromS`, `at most limitS of the task (${task.limitS} s)`],
       [(when.heldS ?? 0) <= task.limitS, `${path}.heldS`, `at most limitS of the task (${task.limitS} s)`],
     ]),
     ...(['all', 'any'] as const).flatMap((group) => (when[group] ?? []).flatMap((leaf, index) => inTrigger(leaf, `${path}.${group}.${index}`))),

@@ -33,6 +33,7 @@ const task = z.strictObject({
     z.minLength(1), z.maxLength(12), z.meta({ description: 'Settings to reach, in order.' }),
   ),
   limitS: time('The run ends at the latest then.', 5, LONGEST_S),
+  legS: z.optional(time('The leg: the run ends once the drive has been held so long in all.', 1, LONGEST_S)),
 });
 
 const recognition = z.strictObject({

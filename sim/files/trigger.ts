@@ -21,6 +21,8 @@ export interface Trigger {
   after?: string | undefined;
   delayS?: number | undefined;
   hazardPerS?: number | undefined;
+  hazardFromS?: number | undefined;
+  hazardForS?: number | undefined;
   all?: Trigger[] | undefined;
   any?: Trigger[] | undefined;
 }
@@ -46,6 +48,8 @@ export const triggerSchema: z.ZodMiniType<Trigger> = z.strictObject({
   after: z.optional(name('Name of a fault or event that must have acted; acts in the next tick at the soonest.')),
   delayS: z.optional(time('Waiting time behind `after`.', 0, LONGEST_S)),
   hazardPerS: z.optional(quantity('Flat hazard while the drive is held: the chance a second, equal at every moment.', '1/s', 0.0001, 10)),
+  hazardFromS: z.optional(time('Seconds of holding before the hazard begins; at once if left out.', 0, LONGEST_S)),
+  hazardForS: z.optional(time('Seconds of holding for which it lasts, and none behind; to the end if left out.', 0.01, LONGEST_S)),
   all: group('All of these must have happened.'),
   any: group('One of these must have happened.'),
 }).check(
@@ -56,5 +60,8 @@ export const triggerSchema: z.ZodMiniType<Trigger> = z.strictObject({
     error: 'edge only beside flapDeg, speedKt or altitudeFt',
   }),
   z.refine((when) => when.delayS === undefined || when.after !== undefined, { error: 'delayS only beside after' }),
+  z.refine((when) => (when.hazardFromS ?? when.hazardForS) === undefined || when.hazardPerS !== undefined, {
+    error: 'hazardFromS and hazardForS only beside hazardPerS',
+  }),
   z.meta({ id: 'trigger', description: 'When it acts.' }),
 );

@@ -15,7 +15,7 @@ function whyNow(s: State, rule: TaskRule, growthDeg: number, now: number): EndWh
     if (isBehind(s.splitCallTick, now, rule) || isBehind(s.failedCallTick, now, rule)) return 'called';
     if (s.stillTicks >= STILL_TICKS) return 'done';
   }
-  return now >= rule.limitTicks ? 'timeUp' : null;
+  return now >= rule.limitTicks || s.heldTicks >= rule.legTicks ? 'timeUp' : null;
 }
 
 /** One tick. Writes stillTicks, lostTicks, endTick and endWhy; the end that comes first stays. */

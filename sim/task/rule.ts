@@ -14,6 +14,8 @@ export interface TaskRule {
   /** Settings to reach in order, deg. */
   readonly settings: readonly number[];
   readonly limitTicks: number;
+  /** The leg ends once the drive has been held so long in all; Infinity: it does not. */
+  readonly legTicks: number;
   /** The first release is scored. */
   readonly recognition: boolean;
   /** Growth at which a release is late, deg. */
