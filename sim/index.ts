@@ -4,9 +4,9 @@
  */
 export { advance, MODEL_VERSION } from './world.js';
 export type { Fixed, World } from './fixed.js';
-export { expand, hazardTicks } from './expand.js';
 export { hasActed } from './agenda.js';
 export type { Entry } from './entry.js';
+export { expand, hazardStrikes, hazardTicks } from './expand.js';
 export { byOrder, type Command, type Rank } from './command.js';
 export { copyState, initialState, restore, snapshot, STATE_KEYS, type State, type StateKey } from './state.js';
 export { startHash, type Hash } from './hash.js';
@@ -25,7 +25,7 @@ export { commandsOfRecord, isVoided, replay, requestOf, timingOf } from './score
 export { debriefOf, type Debrief } from './score/debrief.js';
 export type { Callout } from './score/callouts.js';
 export type { DebriefRow } from './score/debrief-row.js';
-export { commandsOf, flyInputs, flyTrainee, pilotOf, type Flown, type Trainee } from './trainee/fly.js';
+export { commandsOf, flyInputs, flyTrainee, pilotOf, watcherFor, type Flown, type Trainee } from './trainee/fly.js';
 export { TRAINEE_NUMBERS, TRAINEES, type TraineeName, type TraineeNumbers } from './trainee/numbers.js';
 export { watcherOf, watchOf, type Watch, type Watcher } from './trainee/watcher.js';
 export { dice, diceOf, type Dice } from './dice.js';
@@ -51,3 +51,11 @@ export { runsToClaim } from './stats/required.js';
 export { brier, intervalScore } from './stats/scoring.js';
 export { clopperPearson, type Interval } from './stats/proportion.js';
 export { garwood } from './stats/rate.js';
+export { LABORATORY, MEASURING, readySet, wordsOf, type ReadySet } from './set/ready.js';
+export { drawSet, type SetRun } from './set/draw.js';
+export { pointsOf, type Stakes } from './set/points.js';
+export { endsShort, realisedRates, type RealisedRate } from './set/held.js';
+export { authorityAtPoint, tiedLimitDeg } from './set/limit.js';
+export { bestOf, blindFamily, pointsAt, withShares, type Blind } from './set/blind.js';
+export { countsOf, flySet, type Scored, type SetCounts } from './set/fly.js';
+export { figuresOf, gateMisfits, gatesOf, type Gate, type SetFigures } from './set/gates.js';

@@ -25,8 +25,11 @@ export {
   type CheckOutput, type ReplayOutput, type RunOutput, type TroubleOutput, type VerifyOutput,
 } from './output.js';
 export { abandonedRecord, flownRecord, type FlownDraft, type FlownSetting } from './flown.js';
+export { setSchema, type SetFile } from './set.js';
+export { baseOf, setMisfits, type ScenarioLookup } from './set-fit.js';
 export { recordMisfits } from './record-fit.js';
 export { differences, NOT_PROVABLE, verify, type Refusal, type Verdict } from './verify.js';
+export { setFigures, setOutput, type SetCheck, type SetOutput } from './set-output.js';
 export { sweepOutput, type SweepOutput } from './sweep-output.js';
 export { budgetOutput, hornOutput, speedsOutput, type BudgetOutput, type HornOutput, type SpeedsOutput } from './advice.js';
 export { measureOutput, type MeasureOutput } from './measure-output.js';

@@ -4,10 +4,11 @@ import { airframeSchema } from './airframe.js';
 import { inputsSchema } from './inputs.js';
 import { recordSchema } from './record.js';
 import { scenarioSchema } from './scenario.js';
+import { setSchema } from './set.js';
 import { traineeSchema } from './trainee.js';
 
 /** The kinds of files, each with its schema. */
-export const FILE_SCHEMAS = { airframe: airframeSchema, scenario: scenarioSchema, inputs: inputsSchema, record: recordSchema, trainee: traineeSchema };
+export const FILE_SCHEMAS = { airframe: airframeSchema, scenario: scenarioSchema, inputs: inputsSchema, record: recordSchema, trainee: traineeSchema, set: setSchema };
 export type FileKind = keyof typeof FILE_SCHEMAS;
 
 /**
@@ -16,7 +17,7 @@ export type FileKind = keyof typeof FILE_SCHEMAS;
  */
 export function jsonSchemas(): Record<FileKind, object> {
   const make = (schema: z.ZodMiniType) => z.toJSONSchema(schema, { target: 'draft-7', io: 'input', override: ({ jsonSchema }) => withUnit(jsonSchema) });
-  return { airframe: make(airframeSchema), scenario: make(scenarioSchema), inputs: make(inputsSchema), record: make(recordSchema), trainee: make(traineeSchema) };
+  return { airframe: make(airframeSchema), scenario: make(scenarioSchema), inputs: make(inputsSchema), record: make(recordSchema), trainee: make(traineeSchema), set: make(setSchema) };
 }
 
 /** The unit goes into the description, as JSON Schema has no word for it. */

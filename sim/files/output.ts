@@ -6,6 +6,7 @@ import * as z from 'zod/mini';
 import { quantity, text, whole, word } from './quantity.js';
 import { PROCEDURE_ITEMS } from '../score/items/item.js';
 import { OUTCOMES } from './record.js';
+import { setFigures } from './set-output.js';
 import { LONGEST_S } from './trigger.js';
 
 const said = (description: string) => z.string().check(z.meta({ description }));
@@ -69,7 +70,10 @@ const refusal = z.strictObject({
 export const troubleOutput = z.strictObject({
   ok: z.literal(false), error: said('In one sentence.'), problems, more,
 });
-export const checkOutput = z.strictObject({ ok: flag('No problem in any file.'), problems, more });
+export const checkOutput = z.strictObject({
+  ok: flag('No problem in any file.'), problems, more,
+  sets: z.array(setFigures).check(z.meta({ description: 'Sets that can be flown, with their gates.' })),
+});
 export const runOutput = z.strictObject(flown);
 export const replayOutput = z.strictObject({ ...flown, agrees: flag('Hash, end, outcome and score are those of the record.') });
 export const verifyOutput = z.strictObject({

@@ -1,4 +1,5 @@
 /** Points of a trial: for motivation, never the report. Caught 100 (1 - growth / limit); the rest by fixed amounts. */
+import { pointsOf as pointsOfRun } from '../set/points.js';
 import type { JudgedTrial } from './trial.js';
 
 export interface PointRule {
@@ -14,15 +15,8 @@ export interface PointRule {
 export const POINT_RULE: PointRule = { falseRelease: 75, missed: 100, held: 50 };
 
 /** Points of one trial, -100 to 100; undecided and void give none. */
-export function pointsOf({ outcome, growthDeg, limitDeg }: JudgedTrial, rule: PointRule): number {
-  switch (outcome) {
-    case 'caught': return 100 * (1 - (growthDeg ?? 0) / limitDeg);
-    case 'late': case 'missed': return -rule.missed;
-    case 'falseRelease': return -rule.falseRelease;
-    case 'held': return rule.held;
-    case 'undecided': case 'void': return 0;
-  }
-}
+export const pointsOf = ({ outcome, growthDeg, limitDeg }: JudgedTrial, rule: PointRule): number =>
+  pointsOfRun(outcome, growthDeg, { points: rule, limitDeg });
 
 /** Mean over all trials that are not void; null without one. */
 export function meanPoints(trials: readonly JudgedTrial[], rule: PointRule): number | null {

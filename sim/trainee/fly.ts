@@ -30,7 +30,8 @@ export function flyInputs(scenario: ReadyScenario, airframe: Airframe, seed: num
 /** A trainee by name, by numbers (a person is drawn from them by the seed), or a person as drawn. */
 export type Trainee = TraineeName | TraineeNumbers | Watcher;
 
-const watcherFor = (trainee: Trainee, seed: number): Watcher => {
+/** The person of a trainee: drawn by a seed, unless it is one already. */
+export const watcherFor = (trainee: Trainee, seed: number): Watcher => {
   if (typeof trainee === 'string') return watcherOf(TRAINEE_NUMBERS[trainee], seed);
   return 'thresholdLogSd' in trainee ? watcherOf(trainee, seed) : trainee;
 };

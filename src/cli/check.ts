@@ -1,11 +1,12 @@
 /** `check`: are these files right? */
-import type { CheckOutput } from '../../sim/files/index.js';
+import type { CheckOutput, SetCheck } from '../../sim/files/index.js';
 import { readAny, type Problem } from '../text/index.js';
 import { columns } from './columns.js';
 import { type Io, printJson, printLines } from './io.js';
 import { readText } from './paper.js';
 import { counted, problemLines } from './problems.js';
-import { airframes } from './shipped.js';
+import { checkSet, setLines } from './set-checked.js';
+import { airframes, drills } from './shipped.js';
 import { DONE, FAILED, Trouble, WRONG } from './trouble.js';
 
 interface Checked {
@@ -15,25 +16,34 @@ interface Checked {
   readable: boolean;
   problems: Problem[];
   more: number;
+  /** Figures of a set that can be flown. */
+  set: SetCheck | null;
 }
 
 /** Checks every file, whatever is wrong with the others. */
 export function check(io: Io, files: readonly string[], json: boolean): number {
   const lookup = airframes();
+  const shippedDrills = drills();
   const checked = files.map((file): Checked => {
     try {
-      const read = readAny(readText(file), file, lookup);
-      return read.ok ? { file, kind: read.value.kind, readable: true, problems: [], more: 0 } : { file, kind: null, readable: true, ...read };
+      const text = readText(file);
+      const read = readAny(text, file, lookup, shippedDrills);
+      if (!read.ok) return { file, kind: null, readable: true, set: null, ...read };
+      const { kind, value } = read.value;
+      if (kind !== 'set') return { file, kind, readable: true, problems: [], more: 0, set: null };
+      const { figures, problems } = checkSet(value, text, file);
+      return { file, kind: problems.length === 0 ? kind : null, readable: true, problems, more: 0, set: figures };
     } catch (problem) {
       if (!(problem instanceof Trouble)) throw problem;
-      return { file, kind: null, readable: false, problems: [unreadable(file, problem.message)], more: 0 };
+      return { file, kind: null, readable: false, problems: [unreadable(file, problem.message)], more: 0, set: null };
     }
   });
   const problems = checked.flatMap((one) => one.problems);
   const more = checked.reduce((sum, one) => sum + one.more, 0);
-  const output: CheckOutput = { ok: problems.length === 0, problems, more };
+  const sets = checked.flatMap(({ set }) => set ?? []);
+  const output: CheckOutput = { ok: problems.length === 0, problems, more, sets };
   if (json) printJson(io, output);
-  else printLines(io, report(checked, problems.length + more));
+  else printLines(io, [...report(checked, problems.length + more), ...sets.flatMap(setLines)]);
   if (checked.some(({ readable }) => !readable)) return WRONG;
   return output.ok ? DONE : FAILED;
 }

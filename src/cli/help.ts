@@ -2,10 +2,11 @@
 import { keysOf, type KeyRow, type Schema } from '../../sim/files/index.js';
 import { columns } from './columns.js';
 
-export function helpEnd(example: readonly string[], output: Schema | null): () => string {
+export function helpEnd(example: readonly string[], output: Schema | null, head = 'With --json one object on standard output:'): () => string {
   return () => {
-    const keys = output === null ? [] : ['', 'With --json one object on standard output:', ...columns(keysOf(output).map(cells)).map((line) => `  ${line}`)];
-    return ['', 'Example:', ...example.map((line) => `  ${line}`), ...keys].join('\n');
+    const keys = output === null ? [] : ['', head, ...columns(keysOf(output).map(cells)).map((line) => `  ${line}`)];
+    const examples = example.length === 0 ? [] : ['', 'Example:', ...example.map((line) => `  ${line}`)];
+    return [...examples, ...keys].join('\n');
   };
 }
 

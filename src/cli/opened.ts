@@ -1,11 +1,23 @@
 /** From what was typed on the command line to a scenario, an inputs file or a record that is right. */
-import type { Trial } from '../../sim/index.js';
-import { airframeOf, type Airframe, type Inputs, ready, type ReadyScenario, type RunRecord } from '../../sim/files/index.js';
-import { nearest, readAirframe, readInputs, readRecord, readScenario, readTrials, type Read } from '../text/index.js';
+import { readySet, type ReadySet, type Trial } from '../../sim/index.js';
+import { airframeOf, type Airframe, baseOf, type Inputs, ready, type ReadyScenario, type RunRecord } from '../../sim/files/index.js';
+import { looksLikeSet, nearest, readAirframe, readInputs, readRecord, readScenario, readSet, readTrials, type Read } from '../text/index.js';
 import { readText } from './paper.js';
 import { counted } from './problems.js';
-import { airframeNames, airframes, drillNames, drillPath } from './shipped.js';
+import { airframeNames, airframes, drillNames, drillPath, drills, setNames, setPath } from './shipped.js';
 import { Trouble } from './trouble.js';
+
+/** A set by path, or a shipped one by name, ready to be flown; null for what is no set. @throws Trouble with every problem of the file. */
+export function openSet(typed: string): ReadySet | null {
+  const name = /^[a-z0-9-]{1,64}$/.test(typed);
+  const file = name ? setPath(typed) : typed;
+  if (file === null || (name && drillPath(typed) !== null)) return null;
+  const text = readText(file);
+  if (!looksLikeSet(text, file)) return null;
+  const set = used(readSet(text, file, airframes(), drills()), file);
+  const found = baseOf(set, airframes(), drills());
+  return 'base' in found ? readySet(set, found.base, found.airframe) : null;
+}
 
 /** A scenario by path, or a shipped drill by name, ready to be flown. @throws Trouble with every problem of the file. */
 export function openScenario(typed: string): { scenario: ReadyScenario; airframe: Airframe } {
@@ -22,7 +34,8 @@ function fileOf(typed: string): string {
   if (!/^[a-z0-9-]{1,64}$/.test(typed)) return typed;
   const shipped = drillPath(typed);
   if (shipped !== null) return shipped;
-  const near = nearest(typed, drillNames());
+  if (setPath(typed) !== null) throw new Trouble(`"${typed}" is a set, not a drill: evenhand run flies it.`);
+  const near = nearest(typed, [...drillNames(), ...setNames()]);
   const hint = near === null ? `Shipped: ${drillNames().join(', ')}.` : `Did you mean ${near}?`;
   throw new Trouble(`There is no shipped drill "${typed}". ${hint} A file is named by its path: ./${typed}`);
 }

@@ -1,7 +1,7 @@
 /** The command line: what may be typed, and what is called for it. */
 import { availableParallelism } from 'node:os';
 import { Command, CommanderError, Option } from 'commander';
-import { checkOutput, measureOutput, replayOutput, runOutput, sweepOutput, verifyOutput } from '../../sim/files/index.js';
+import { checkOutput, measureOutput, replayOutput, runOutput, setOutput, sweepOutput, verifyOutput } from '../../sim/files/index.js';
 import { TRAINEES } from '../../sim/index.js';
 import { TRIAL_COLUMNS } from '../text/index.js';
 import { check } from './check.js';
@@ -11,7 +11,7 @@ import { measure, type MeasureOptions } from './measure.js';
 import { replay, verify } from './replayed.js';
 import { run, type RunOptions } from './run.js';
 import { serve } from './serving.js';
-import { drillNames, version } from './shipped.js';
+import { drillNames, setNames, version } from './shipped.js';
 import { sweep, type SweepOptions } from './sweep.js';
 import { addTables } from './tables.js';
 import { DONE, Trouble, WRONG } from './trouble.js';
@@ -51,19 +51,20 @@ function commands(io: Io, ended: (code: number) => void): Command {
   const json = ['--json', 'print one JSON object on standard output, all else on standard error'] as const;
   const trace = ['--trace <s>', 'rows every so many seconds, both ends included', stepTicks] as const;
 
-  program.command('check').argument('<file...>', 'scenarios, airframes, records, inputs')
+  program.command('check').argument('<file...>', 'scenarios, airframes, sets, records, inputs')
     .description('Check files; every problem is told at once, with its place.').option(...json)
-    .addHelpText('after', helpEnd(['evenhand check my-drill.json', 'evenhand check --json scenarios/drills/*.json'], checkOutput))
+    .addHelpText('after', helpEnd(['evenhand check my-drill.json', 'evenhand check --json scenarios/drills/*.json', 'evenhand check scenarios/sets/*.json'], checkOutput))
     .action((files: string[], options: Json) => ended(check(io, files, options.json ?? false)));
 
-  program.command('run').argument('<scenario>', 'a file, or a shipped drill by name')
-    .description('Fly a scenario without a page.')
+  program.command('run').argument('<scenario>', 'a file, or a shipped drill or set by name')
+    .description('Fly a scenario, or a whole set, without a page.')
     .option('--seed <n>', 'seed of the dice', seed, DEFAULT_SEED)
     .addOption(new Option('--trainee <name>', `who flies: ${TRAINEES.join(', ')}`).argParser(trainee).conflicts('inputs'))
     .option('--inputs <file>', 'fly the acts of an inputs file; the run lasts its whole limitS')
-    .option(...trace).option('--record <file>', 'write the record of the run').option(...json)
-    .addHelpText('after', () => ['', `Shipped drills: ${drillNames().join(', ')}`].join('\n'))
-    .addHelpText('after', helpEnd(['evenhand run set-16-from-4 --trainee slow --seed 3', 'evenhand run my-drill.json --inputs hands.json --trace 0.5 --json'], runOutput))
+    .option(...trace).option('--record <file>', 'write the record of the run; of a set a folder of records').option(...json)
+    .addHelpText('after', () => ['', `Shipped drills: ${drillNames().join(', ')}`, `Shipped sets: ${setNames().join(', ')}`].join('\n'))
+    .addHelpText('after', helpEnd(['evenhand run set-16-from-4 --trainee slow --seed 3', 'evenhand run my-drill.json --inputs hands.json --trace 0.5 --json', 'evenhand run standard-calm --trainee steady --seed 3 --record records'], runOutput))
+    .addHelpText('after', helpEnd([], setOutput, 'Of a set, with --json:'))
     .action((typed: string, options: RunOptions) => ended(run(io, typed, options)));
 
   program.command('sweep').argument('<scenario>', 'a file, or a shipped drill by name')

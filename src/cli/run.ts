@@ -4,8 +4,9 @@ import { flyInputs, flyTrainee, type Flown, MODEL_VERSION, traceRows, type Train
 import { type Airframe, type ReadyScenario, scriptedRecord } from '../../sim/files/index.js';
 import { flownLines, flownOutput } from './flown.js';
 import { type Io, printJson, printLines } from './io.js';
-import { openInputs, openScenario } from './opened.js';
+import { openInputs, openScenario, openSet } from './opened.js';
 import { writeText } from './paper.js';
+import { runSet } from './run-set.js';
 import { version } from './shipped.js';
 import { DONE, Trouble } from './trouble.js';
 import { DEFAULT_TRAINEE } from './values.js';
@@ -17,7 +18,7 @@ export interface RunOptions {
   inputs?: string;
   /** Ticks between two rows. */
   trace?: number;
-  /** Where to write the record. */
+  /** Where to write the record: a file, for a set a folder. */
   record?: string;
   json?: boolean;
 }
@@ -28,6 +29,12 @@ export function run(io: Io, typed: string, options: RunOptions): number {
     if (options.record !== undefined && read !== undefined && resolve(read) === resolve(options.record)) {
       throw new Trouble(`${options.record} is read by this run; the record needs a file of its own.`);
     }
+  }
+  const set = openSet(typed);
+  if (set !== null) {
+    if (options.inputs !== undefined || options.trace !== undefined) throw new Trouble(`${typed} is a set: --inputs and --trace are for one run.`);
+    if (options.trainee === undefined) sayWho(io);
+    return runSet(io, typed, set, { seed, trainee: options.trainee ?? DEFAULT_TRAINEE, record: options.record, json });
   }
   const { scenario, airframe } = openScenario(typed);
   const flown = options.inputs === undefined
@@ -49,6 +56,8 @@ export function run(io: Io, typed: string, options: RunOptions): number {
 }
 
 function byTrainee(io: Io, scenario: ReadyScenario, airframe: Airframe, seed: number, name: TraineeName | undefined): Flown {
-  if (name === undefined) io.err(`Flown by the trainee "${DEFAULT_TRAINEE}"; --trainee or --inputs names another.\n`);
+  if (name === undefined) sayWho(io);
   return flyTrainee(scenario, airframe, seed, name ?? DEFAULT_TRAINEE);
 }
+
+const sayWho = (io: Io): void => io.err(`Flown by the trainee "${DEFAULT_TRAINEE}"; --trainee or --inputs names another.\n`);

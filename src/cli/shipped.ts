@@ -2,8 +2,8 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type Airframe, type Lookup } from '../../sim/files/index.js';
-import { readAirframe } from '../text/index.js';
+import { type Airframe, type Lookup, type ScenarioLookup } from '../../sim/files/index.js';
+import { readAirframe, readScenario } from '../text/index.js';
 
 const top = [new URL('../', import.meta.url), new URL('../../', import.meta.url)]
   .map((url) => fileURLToPath(url))
@@ -26,6 +26,25 @@ export function drillPath(name: string): string | null {
   return drillNames().includes(name) ? shippedPath('scenarios', 'drills', `${name}.json`) : null;
 }
 
+/** Names of the shipped sets, sorted. */
+export const setNames = (): string[] => namesIn('sets');
+
+/** Path of a shipped set, or null if there is none of that name. */
+export function setPath(name: string): string | null {
+  return setNames().includes(name) ? shippedPath('scenarios', 'sets', `${name}.json`) : null;
+}
+
+/** Finds shipped drills by name. */
+export function drills(): ScenarioLookup {
+  const lookup = airframes();
+  return (name) => {
+    const file = drillPath(name);
+    if (file === null) return undefined;
+    const read = readScenario(readFileSync(file, 'utf8'), file, lookup);
+    return read.ok ? read.value : undefined;
+  };
+}
+
 /** Finds shipped airframes by name; each file is read once. */
 export function airframes(): Lookup {
   const known = new Map<string, Airframe | undefined>();
@@ -41,7 +60,7 @@ function shippedAirframe(name: string): Airframe | undefined {
   return read.ok ? read.value : undefined;
 }
 
-function namesIn(kind: 'drills' | 'airframes'): string[] {
+function namesIn(kind: 'drills' | 'airframes' | 'sets'): string[] {
   return readdirSync(shippedPath('scenarios', kind)).filter((file) => file.endsWith('.json')).map((file) => file.slice(0, -5)).sort();
 }
 

@@ -1,10 +1,12 @@
 /** The kinds of files by name: each from its text to its data, or to every problem in it. */
 import {
   type Airframe, airframeSchema, canonical, type Inputs, inputsSchema, type Lookup, misfitsOf, recordMisfits, recordSchema, type RunRecord,
-  type Scenario, scenarioSchema, type TraineeFile, traineeSchema,
+  type Misfit, type Scenario, type ScenarioLookup, scenarioSchema, type SetFile, setMisfits, setSchema, type TraineeFile, traineeSchema,
 } from '../../sim/files/index.js';
-import { type Read, type Refused, refuse } from './problem.js';
+import { misfit } from './issues.js';
+import { type Problem, type Read, type Refused, refuse } from './problem.js';
 import { type Parsed, parseText, readAs } from './read.js';
+import { locator } from './values.js';
 
 /** A file of any kind, told by its shape. */
 export type AnyFile =
@@ -12,10 +14,12 @@ export type AnyFile =
   | { kind: 'scenario'; value: Scenario }
   | { kind: 'inputs'; value: Inputs }
   | { kind: 'record'; value: RunRecord }
-  | { kind: 'trainee'; value: TraineeFile };
+  | { kind: 'trainee'; value: TraineeFile }
+  | { kind: 'set'; value: SetFile };
 export type Kind = AnyFile['kind'];
 
 const nothing = () => [];
+const noDrills: ScenarioLookup = () => undefined;
 
 const readers = {
   airframe: (parsed: Parsed): Read<Airframe> => readAs(parsed, airframeSchema, nothing),
@@ -23,6 +27,7 @@ const readers = {
   inputs: (parsed: Parsed): Read<Inputs> => readAs(parsed, inputsSchema, nothing),
   record: (parsed: Parsed): Read<RunRecord> => inFull(parsed, readAs(parsed, recordSchema, recordMisfits)),
   trainee: (parsed: Parsed): Read<TraineeFile> => readAs(parsed, traineeSchema, nothing),
+  set: (parsed: Parsed, lookup: Lookup, drills: ScenarioLookup): Read<SetFile> => readAs(parsed, setSchema, (set) => setMisfits(set, lookup, drills)),
 };
 
 /** A digest is taken of what is written, so a record may leave no default to be filled in. */
@@ -48,12 +53,31 @@ export const readRecord = (text: string, file: string): Read<RunRecord> => after
 /** Reads a trainee file. */
 export const readTrainee = (text: string, file: string): Read<TraineeFile> => after(parseText(text, file), readers.trainee);
 
-/** Reads a file of any kind. */
-export function readAny(text: string, file: string, lookup: Lookup): Read<AnyFile> {
+/** Reads a set file and checks that it can be flown. That it measures anything is a matter for its gates. */
+export const readSet = (text: string, file: string, lookup: Lookup, drills: ScenarioLookup): Read<SetFile> =>
+  after(parseText(text, file), (parsed) => readers.set(parsed, lookup, drills));
+
+/** Whether a text is meant to be a set, right or wrong. */
+export function looksLikeSet(text: string, file: string): boolean {
+  const read = parseText(text, file);
+  return read.ok && kindOf(read.parsed) === 'set';
+}
+
+/** What was found wrong with a set that can be flown, placed in its text. */
+export function setProblems(text: string, file: string, misfits: readonly Misfit[]): Problem[] {
+  const read = parseText(text, file);
+  if (!read.ok) return read.problems;
+  const { parsed } = read;
+  const source = { text: parsed.text, locate: locator(parsed.root), schema: setSchema };
+  return refuse(file, parsed.text, misfits.map(({ path, allowed }) => misfit(source, path, allowed))).problems;
+}
+
+/** Reads a file of any kind. `drills` finds the shipped drills that a set may name. */
+export function readAny(text: string, file: string, lookup: Lookup, drills: ScenarioLookup = noDrills): Read<AnyFile> {
   return after(parseText(text, file), (parsed): Read<AnyFile> => {
     const kind = kindOf(parsed);
     if (kind === null) return refuse(file, parsed.text, [...parsed.findings, unknownKind(parsed)]);
-    const read = readers[kind](parsed, lookup);
+    const read = readers[kind](parsed, lookup, drills);
     return read.ok ? { ok: true, value: { kind, value: read.value } as AnyFile } : read;
   });
 }
@@ -67,6 +91,7 @@ export function kindOf({ value }: Parsed): Kind | null {
   if (Array.isArray(value)) return 'inputs';
   if (value === null || typeof value !== 'object') return null;
   if ('digest' in value || 'commands' in value) return 'record';
+  if ('rates' in value || 'legS' in value) return 'set';
   if ('drive' in value || 'gauge' in value) return 'airframe';
   if ('task' in value || 'start' in value) return 'scenario';
   if ('trainee' in value) return 'trainee';
@@ -77,6 +102,6 @@ const unknownKind = ({ root }: Parsed) => ({
   offset: root.offset,
   say: () => ({
     path: '', found: 'no kind of file that Evenhand knows',
-    allowed: 'a scenario (has task), an airframe (has drive), a record (has digest), a trainee (has trainee) or inputs (a list)',
+    allowed: 'a scenario (has task), an airframe (has drive), a set (has rates), a record (has digest), a trainee (has trainee) or inputs (a list)',
   }),
 });
