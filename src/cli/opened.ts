@@ -1,7 +1,7 @@
 /** From what was typed on the command line to a scenario, an inputs file or a record that is right. */
-import { readySet, type ReadySet, type Trial } from '../../sim/index.js';
-import { airframeOf, type Airframe, baseOf, type Inputs, ready, type ReadyScenario, type RunRecord } from '../../sim/files/index.js';
-import { looksLikeSet, nearest, readAirframe, readInputs, readRecord, readScenario, readSet, readTrials, type Read } from '../text/index.js';
+import { readySet, TRAINEES, type ReadySet, type Trainee, type Trial } from '../../sim/index.js';
+import { airframeOf, type Airframe, baseOf, type Inputs, numbersOf, ready, type ReadyScenario, type RunRecord } from '../../sim/files/index.js';
+import { looksLikeSet, nearest, readAirframe, readInputs, readRecord, readScenario, readSet, readTrainee, readTrials, type Read } from '../text/index.js';
 import { readText } from './paper.js';
 import { counted } from './problems.js';
 import { airframeNames, airframes, drillNames, drillPath, drills, setNames, setPath } from './shipped.js';
@@ -49,6 +49,9 @@ export function openAirframe(typed: string): Airframe {
   }
   return used(readAirframe(readText(typed), typed), typed);
 }
+
+/** A scripted trainee by name, or the numbers of a trainee file by path. @throws Trouble with every problem of the file. */
+export const openTrainee = (typed: string): Trainee => TRAINEES.find((one) => one === typed) ?? numbersOf(used(readTrainee(readText(typed), typed), typed));
 
 export const openInputs = (file: string): Inputs => used(readInputs(readText(file), file), file);
 /** A table of trials. @throws Trouble with every problem of the file. */

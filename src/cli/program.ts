@@ -59,7 +59,7 @@ function commands(io: Io, ended: (code: number) => void): Command {
   program.command('run').argument('<scenario>', 'a file, or a shipped drill or set by name')
     .description('Fly a scenario, or a whole set, without a page.')
     .option('--seed <n>', 'seed of the dice', seed, DEFAULT_SEED)
-    .addOption(new Option('--trainee <name>', `who flies: ${TRAINEES.join(', ')}`).argParser(trainee).conflicts('inputs'))
+    .addOption(new Option('--trainee <name>', `who flies: ${TRAINEES.join(', ')}, or a trainee file by its path`).argParser(trainee).conflicts('inputs'))
     .option('--inputs <file>', 'fly the acts of an inputs file; the run lasts its whole limitS')
     .option(...trace).option('--record <file>', 'write the record of the run; of a set a folder of records').option(...json)
     .addHelpText('after', () => ['', `Shipped drills: ${drillNames().join(', ')}`, `Shipped sets: ${setNames().join(', ')}`].join('\n'))
@@ -69,7 +69,7 @@ function commands(io: Io, ended: (code: number) => void): Command {
 
   program.command('sweep').argument('<scenario>', 'a file, or a shipped drill by name')
     .description('Fly a scenario many times: outcomes with intervals, how the figures are spread, how hard it is. The same for any number of workers.')
-    .option('--trainee <name>', `who flies: ${TRAINEES.join(', ')}`, trainee, DEFAULT_TRAINEE)
+    .option('--trainee <name>', `who flies: ${TRAINEES.join(', ')}, or a trainee file by its path`, trainee, DEFAULT_TRAINEE)
     .requiredOption('--runs <n>', 'how many runs', runs)
     .option('--seed <n>', 'seed from which the seeds of the runs are drawn', seed, DEFAULT_SEED)
     .option('--workers <n>', 'worker threads', workers, availableParallelism()).option(...json)

@@ -1,24 +1,26 @@
 /** `run` for a set: one scripted person flies all its runs. Rows, counts and points; nothing about the person. */
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
-import { countsOf, drawSet, flyTrainee, MODEL_VERSION, pointsOf, watcherFor, wordsOf, type ReadySet, type SetRun, type TraineeName } from '../../sim/index.js';
+import { countsOf, drawSet, flyTrainee, MODEL_VERSION, pointsOf, watcherFor, wordsOf, type ReadySet, type SetRun } from '../../sim/index.js';
 import { scriptedRecord, type SetOutput } from '../../sim/files/index.js';
 import { columns } from './columns.js';
 import { type Io, printJson, printLines } from './io.js';
+import { openTrainee } from './opened.js';
 import { writeText } from './paper.js';
 import { version } from './shipped.js';
 import { DONE, Trouble } from './trouble.js';
 
 export interface RunSetOptions {
   seed: number;
-  trainee: TraineeName;
+  /** A name, or the path of a trainee file. */
+  trainee: string;
   /** Folder for the records. */
   record?: string | undefined;
   json: boolean;
 }
 
 export function runSet(io: Io, typed: string, of: ReadySet, { seed, trainee, record, json }: RunSetOptions): number {
-  const person = watcherFor(trainee, seed);
+  const person = watcherFor(openTrainee(trainee), seed);
   const runs = drawn(of, seed);
   const flown = runs.map((run) => ({ run, ...flyTrainee(of.scenarios[run.rate] as ReadySet['scenarios'][number], of.airframe, run.seed, person) }));
   if (record !== undefined) {

@@ -1,10 +1,10 @@
 /** `run`: flies a scenario without a page. */
 import { resolve } from 'node:path';
-import { flyInputs, flyTrainee, type Flown, MODEL_VERSION, traceRows, type TraineeName } from '../../sim/index.js';
+import { flyInputs, flyTrainee, type Flown, MODEL_VERSION, traceRows } from '../../sim/index.js';
 import { type Airframe, type ReadyScenario, scriptedRecord } from '../../sim/files/index.js';
 import { flownLines, flownOutput } from './flown.js';
 import { type Io, printJson, printLines } from './io.js';
-import { openInputs, openScenario, openSet } from './opened.js';
+import { openInputs, openScenario, openSet, openTrainee } from './opened.js';
 import { writeText } from './paper.js';
 import { runSet } from './run-set.js';
 import { version } from './shipped.js';
@@ -13,7 +13,8 @@ import { DEFAULT_TRAINEE } from './values.js';
 
 export interface RunOptions {
   seed: number;
-  trainee?: TraineeName;
+  /** A name, or the path of a trainee file. */
+  trainee?: string;
   /** Path of an inputs file. */
   inputs?: string;
   /** Ticks between two rows. */
@@ -25,7 +26,7 @@ export interface RunOptions {
 
 export function run(io: Io, typed: string, options: RunOptions): number {
   const { seed, json = false } = options;
-  for (const read of [typed, options.inputs]) {
+  for (const read of [typed, options.inputs, options.trainee]) {
     if (options.record !== undefined && read !== undefined && resolve(read) === resolve(options.record)) {
       throw new Trouble(`${options.record} is read by this run; the record needs a file of its own.`);
     }
@@ -55,9 +56,9 @@ export function run(io: Io, typed: string, options: RunOptions): number {
   return DONE;
 }
 
-function byTrainee(io: Io, scenario: ReadyScenario, airframe: Airframe, seed: number, name: TraineeName | undefined): Flown {
+function byTrainee(io: Io, scenario: ReadyScenario, airframe: Airframe, seed: number, name: string | undefined): Flown {
   if (name === undefined) sayWho(io);
-  return flyTrainee(scenario, airframe, seed, name ?? DEFAULT_TRAINEE);
+  return flyTrainee(scenario, airframe, seed, openTrainee(name ?? DEFAULT_TRAINEE));
 }
 
 const sayWho = (io: Io): void => io.err(`Flown by the trainee "${DEFAULT_TRAINEE}"; --trainee or --inputs names another.\n`);

@@ -1,9 +1,9 @@
 /** `sweep`: many runs of one scenario, and how their figures are spread. The same for any number of workers. */
-import { difficultyOf, partsOf, seedsOf, summaryOf, together, type Part, type Rows, type SweepOrder, type TraineeName } from '../../sim/index.js';
+import { difficultyOf, partsOf, seedsOf, summaryOf, together, type Part, type Rows, type SweepOrder } from '../../sim/index.js';
 import { OUTCOMES, sha256Hex, type SweepOutput } from '../../sim/files/index.js';
 import { crewOf, type FlownPart } from './crew.js';
 import { type Io, printJson, printLines } from './io.js';
-import { openScenario } from './opened.js';
+import { openScenario, openTrainee } from './opened.js';
 import { progressOf } from './progress.js';
 import { sweptLines } from './swept.js';
 import { CANCELLED, DONE } from './trouble.js';
@@ -13,7 +13,8 @@ export interface SweepOptions {
   seed: number;
   runs: number;
   workers: number;
-  trainee?: TraineeName;
+  /** A name, or the path of a trainee file. */
+  trainee?: string;
   json?: boolean;
 }
 
@@ -23,7 +24,7 @@ const PART_RUNS = 8;
 export async function sweep(io: Io, typed: string, options: SweepOptions): Promise<number> {
   const { seed, runs, workers, trainee = DEFAULT_TRAINEE, json = false } = options;
   const { scenario, airframe } = openScenario(typed);
-  const order: SweepOrder = { scenario, airframe, trainee, seeds: seedsOf(seed, runs) };
+  const order: SweepOrder = { scenario, airframe, trainee: openTrainee(trainee), seeds: seedsOf(seed, runs) };
   const rows = await flown(io, order, workers);
   if (rows === null) return CANCELLED;
   const limitDeg = scenario.recognition?.limitDeg ?? airframe.recognition.limitDeg;

@@ -4,7 +4,7 @@ import { TRAINEES, type TraineeName } from '../../sim/index.js';
 import { nearest } from '../text/index.js';
 
 export const DEFAULT_SEED = 1;
-export const DEFAULT_TRAINEE: TraineeName = 'prompt';
+export const DEFAULT_TRAINEE = 'prompt' satisfies TraineeName;
 const LARGEST_SEED = 4294967295;
 const LARGEST_PORT = 65535;
 /** No run is longer, s. */
@@ -37,11 +37,11 @@ export function stepTicks(typed: string): number {
   return ticks;
 }
 
-export function trainee(typed: string): TraineeName {
-  const name = TRAINEES.find((one) => one === typed);
-  if (name !== undefined) return name;
+/** A scripted trainee by name, or the path of a trainee file; a path has a dot or a slash in it. */
+export function trainee(typed: string): string {
+  if (TRAINEES.some((one) => one === typed) || /[./]/.test(typed)) return typed;
   const near = nearest(typed, TRAINEES);
-  throw new InvalidArgumentError(`Allowed: ${TRAINEES.join(', ')}.${near === null ? '' : ` Did you mean ${near}?`}`);
+  throw new InvalidArgumentError(`Allowed: ${TRAINEES.join(', ')}, or a trainee file by its path.${near === null ? '' : ` Did you mean ${near}?`}`);
 }
 
 /** A plain decimal number. */
