@@ -49,6 +49,9 @@ export async function everywhere(options: OpenOptions, look: Look): Promise<void
   await page.getByRole('button', { name: 'Save record' }).waitFor();
   await page.locator('.figures').waitFor();
   await look(page, 'debrief');
+  await page.goto(`${appUrl()}#/logbook`);
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  await look(page, 'logbook');
   await close();
 }
 

@@ -5,7 +5,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { build } from 'vite';
 import { PLANS, type SoundName } from '../../src/sound/plan.js';
 import { levels, likeness, modulationHz, onsets, peaks } from '../sound/spectrum.js';
-import { reading, startRun } from './drilling.js';
+import { axe, reading, startRun } from './drilling.js';
 import { openApp } from './harness.js';
 
 const RATE = 48_000;
@@ -171,6 +171,7 @@ test('in a run: the horn is heard with its caption, is muted by M apart from its
   expect(await spied(({ cuts }) => cuts.length)).toBe(0);
   await page.keyboard.press('m');
   await expect.poll(volume).toBeGreaterThan(0.48);
+  expect(await axe(page)).toEqual([]);
   // A pause is silent, and going on sounds it again.
   await page.keyboard.press('Escape');
   await expect.poll(() => spied(({ cuts }) => cuts.length)).toBe(1);
