@@ -43,9 +43,10 @@ export function SetupKeys({ house }: { house: House }) {
   };
 
   useEffect(() => {
-    const intent = waiting.value;
-    if (intent === null) return undefined;
+    // One listener for good: one that came with the next drawing would miss a key pressed at once.
     const onKey = (key: KeyboardEvent): void => {
+      const intent = waiting.peek();
+      if (intent === null) return;
       if (key.code === 'Tab' || ALONE.has(key.code) || key.repeat) {
         if (key.code === 'Tab') leave();
         return;
@@ -61,7 +62,7 @@ export function SetupKeys({ house }: { house: House }) {
     };
     addEventListener('keydown', onKey, { capture: true });
     return () => removeEventListener('keydown', onKey, { capture: true });
-  }, [waiting.value]);
+  }, [house]);
 
   return (
     <section ref={section} class="setup-keys" aria-labelledby="setup-keys">
