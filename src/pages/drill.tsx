@@ -9,12 +9,10 @@ import { SHORT_CAUTION } from './frame.js';
 import type { Flying, House } from './house.js';
 import { fromFile, goInstead, lastDrill, left, record, route, started } from './session.js';
 import { bindings, latchedHold, letters, look, loudness, muted, spokenPointers } from './settings.js';
+import { isNews } from './news.js';
 import { Tabs } from './tabs.js';
 import { Frozen, Talk } from './talk.js';
 import { Twins } from './twins.js';
-
-/** Seconds between two readings for the twins; the state of a control is told at once. */
-const READ_EVERY_S = 0.5;
 
 type Why = 'pause' | 'focusLost' | 'hidden';
 
@@ -87,6 +85,8 @@ export function Drill({ house, number, seed }: { house: House; number: number; s
 
   const picture = now.value;
   const talk = picture === null || picture.blank || picture.frozen || aside.value === picture.talk?.id ? null : picture.talk;
+  /** Words were put aside that still wait: the way back to them stands in the place of the task. */
+  const put = at.value.talkOver && picture !== null && !picture.blank && !picture.frozen && picture.talk !== null && talk === null;
   const covered = at.value.talkOver && (talk !== null || picture?.frozen === true);
   const up = covered ? null : tab.value;
   useEffect(() => flying.value?.turn(up), [up, flying.value, at.value]);
@@ -102,11 +102,9 @@ export function Drill({ house, number, seed }: { house: House; number: number; s
   return (
     <div class="drill-page" style={{ fontSize: `${at.value.type.label}px` }}>
       <header class="drill-head" style={{ ...sides(at.value.head.x), height: `${at.value.head.h}px` }}>
-        <h1 style={{ maxWidth: `${at.value.head.w}px` }}>Drill {number} <span>{task.value}</span></h1>
+        <h1 style={{ maxWidth: `${at.value.head.w}px` }}>Drill {number} <span class={put ? 'unseen' : undefined}>{task.value}</span></h1>
+        {put && <button class="plain drill-put" type="button" style={{ left: '4.6em' }} onClick={() => { aside.value = null; }}>{picture?.talk?.answers.length === 0 ? 'Message' : 'Question'}</button>}
         <div class="drill-tools">
-          {at.value.talkOver && picture !== null && picture.talk !== null && talk === null && !picture.blank && !picture.frozen && (
-            <button class="plain" type="button" onClick={() => { aside.value = null; }}>{picture.talk.answers.length > 0 ? 'Question' : 'Message'}</button>
-          )}
           <button class="plain" type="button" aria-pressed={muted.value} onClick={() => { muted.value = !muted.value; }}>{muted.value ? 'Sound off' : 'Sound on'}</button>
           <button class="plain" type="button" onClick={({ timeStamp }) => flying.value?.pause(timeStamp)}>Pause</button>
         </div>
@@ -135,18 +133,6 @@ export function Drill({ house, number, seed }: { house: House; number: number; s
 
 /** Head and foot share their margins with the drawing between them. */
 const sides = (px: number) => ({ left: `${px}px`, right: `${px}px` });
-
-/** A state of a control at once, everything else at a reader's pace. */
-function isNews(before: Picture | null, next: Picture): boolean {
-  if (before === null || next.timeS - before.timeS >= READ_EVERY_S || next.timeS < before.timeS) return true;
-  const byHand = !next.speedHold && (before.leftTlaDeg !== next.leftTlaDeg || before.rightTlaDeg !== next.rightTlaDeg);
-  return byHand || before.talk?.id !== next.talk?.id || STATES.some((key) => before[key] !== next[key]);
-}
-
-const STATES = [
-  'blank', 'frozen', 'guardOpen', 'armed', 'drive', 'flapLeverDeg', 'leadingEdge', 'manoeuvreHollow', 'gearLever', 'gear', 'horn', 'hornSilenced',
-  'coverOpen', 'autopilot', 'holdLetGo', 'speedHold', 'selectedKt', 'handControl',
-] as const;
 
 /** Helps that mark the record of a run. */
 function helpsInUse(): NonNullable<RunRecord['device']['assisted']> {

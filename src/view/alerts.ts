@@ -25,17 +25,19 @@ export function alerts(frame: Frame): Part {
 
 /** How small an alert may be drawn before words are left out. */
 const SMALLEST = 0.84;
+const SMALLEST_HORN = 0.75;
 
 /** All of them in a row; where there is no room for every word, what can be done gives way to what is so, warnings last. */
 function fitting(all: readonly Alert[], frame: Frame, room: number): Container[] {
   const { x, y, h } = frame.at.alerts;
   const widthOf = (chips: readonly Chip[]): number => chips.reduce((sum, { width }) => sum + width + APART, -APART);
-  const tries = [(): boolean => true, ({ level }: Alert) => level === 'warning', (): boolean => false];
+  // Whether the horn can be silenced goes last of all.
+  const tries = [(): boolean => true, ({ level }: Alert) => level === 'warning', ({ title }: Alert) => title === 'Gear horn', (): boolean => false];
   let chips: Chip[] = [];
-  for (const whole of tries) {
+  for (const [index, whole] of tries.entries()) {
     for (const { node } of chips) node.destroy({ children: true });
     chips = all.map((one) => chip(one, frame, whole(one)));
-    if (widthOf(chips) * SMALLEST <= room) break;
+    if (widthOf(chips) * (index === 2 ? SMALLEST_HORN : SMALLEST) <= room) break;
   }
   const size = Math.min(1, room / Math.max(widthOf(chips), 1));
   let left = x;

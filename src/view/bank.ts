@@ -24,7 +24,8 @@ export function bank(frame: Frame): Part {
   still.stroke({ width: 1.25, color: ink.mark });
   still.moveTo(x - reach, trackY).lineTo(x + reach, trackY).stroke({ width: 3, color: ink.hair, cap: 'round' });
   still.moveTo(x, trackY - 6).lineTo(x, trackY + 6).stroke({ width: 1.25, color: ink.mark });
-  const span = Math.min(reach - 14, (place.h - head) * 1.1);
+  // So short that a bank of 30 degrees stays between the words above and the mark below.
+  const span = Math.min(reach - 14, (place.h - head) * 0.66);
   // Left solid, right open, as everywhere.
   const wing = new Graphics()
     .moveTo(-span, 0).lineTo(span, 0).stroke({ width: 2.25, color: ink.ink, cap: 'round' })

@@ -15,7 +15,8 @@ export function gauge(frame: Frame): Part {
   const node = new Container();
   const { at, ink } = frame;
   // Upright, the caption shares its line with that of the leading edge, above the fan.
-  const head = at.kind === 'tall' ? { ...at.leadingEdge, x: at.flaps.x, w: at.leadingEdge.x - at.flaps.x - 8 } : at.kind === 'low' ? at.flaps : { ...at.flaps, x: at.flaps.x + Math.max(0, CAPTION_W * at.scale - at.leadingEdge.w) };
+  const aside = at.kind === 'wide' ? Math.max(0, CAPTION_W * at.scale - at.leadingEdge.w) : 0;
+  const head = at.kind === 'tall' ? { ...at.leadingEdge, x: at.flaps.x, w: at.leadingEdge.x - at.flaps.x - 8 } : { ...at.flaps, x: at.flaps.x + aside, w: at.flaps.w - aside };
   node.addChild(...caption('Flaps', head, frame), scale(frame));
   const figures = frame.panel.settings.map((setting) => figure(setting, frame));
   node.addChild(...figures.flatMap((one) => one.nodes));

@@ -33,7 +33,7 @@ export function wide(width: number, height: number): Layout {
   const callH = between(height * 0.083, 52, 84);
   const callY = bottom - callH;
 
-  const speedFoot = between(64 * scale, 54, 96);
+  const speedFoot = between(76 * scale, 70, 110);
   const buttonH = 44 * Math.min(scale, 1.2);
   const stepsY = columnEnd - speedFoot - 12 * scale - buttonH;
   const stripEnd = stepsY - 8 * scale;
