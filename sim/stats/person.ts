@@ -5,7 +5,9 @@
  * caught, late or missed.
  */
 import type { Share } from '../sweep/share.js';
+import { curveOf, type CurveStep, isEveryRunDecided, type RateCurve, rateCurves } from './curve.js';
 import { medianRanks } from './order-median.js';
+import { binomialTail } from './proportion.js';
 import { race, type AtRate } from './race.js';
 import type { Estimate } from './spread.js';
 import { kaplanMeier, medianLimits, medianOf } from './survival.js';
@@ -38,6 +40,11 @@ export interface Person {
   readonly caught: Share | null;
   readonly falseReleases: FalseReleases | null;
   readonly median: MedianSplit | null;
+  /** A curve a rate, and one for all rates where every run was decided. */
+  readonly curves: readonly RateCurve[] | null;
+  readonly curve: readonly CurveStep[] | null;
+  /** "At least nine in ten" is shown, with 95 % confidence: 29 of 29, 45 of 46. */
+  readonly nineInTen: boolean;
   readonly fit: Fit | null;
   /** What is missing for what is null: decided runs, and rates; 0 where nothing is. */
   readonly needed: { readonly runsForCounts: number; readonly runsForFit: number; readonly ratesForThreshold: number };
@@ -59,6 +66,9 @@ export function personOf(trials: readonly JudgedTrial[], seenDeg: number): Perso
     caught: counts ? caughtOf(trials) : null,
     falseReleases: counts ? falseReleasesOf(trials, seenDeg) : null,
     median: counts ? medianSplitOf(trials) : null,
+    curves: counts ? rateCurves(trials) : null,
+    curve: counts && isEveryRunDecided(trials) ? curveOf(observationsOf(trials)) : null,
+    nineInTen: decided > 0 && binomialTail(trials.filter(({ outcome }) => outcome === 'caught').length, decided, 0.9) <= 0.05,
     fit: decided >= SHOWN_FROM.fit && rates.length > 0 ? fitOf(trials, seenDeg, rates) : null,
     needed: {
       runsForCounts: Math.max(0, SHOWN_FROM.counts - decided),

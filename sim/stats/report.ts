@@ -3,32 +3,16 @@
  * worked out; `person` is what may be said of whoever flew it, and is null below the counts that it needs.
  */
 import type { Share } from '../sweep/share.js';
+import { curveOf, type CurveStep, isEveryRunDecided, type RateCurve, rateCurves } from './curve.js';
 import { guessCorrected, type GuessCorrected } from './guess.js';
 import { fitLogNormal, type LogNormalFit } from './log-normal.js';
 import { type Person, personOf } from './person.js';
 import { meanPoints, POINT_RULE } from './points.js';
 import { fitRamp, type RampFit, v90 } from './ramp.js';
 import { type CountedSensitivity, logLinear } from './sensitivity.js';
-import { kaplanMeier, logLogLimits, medianLimits, medianOf, midpointMedian, type Observation, restrictedMean, type RestrictedMean } from './survival.js';
-import { caughtOf, type FalseReleases, falseReleasesOf, flownRates, isAtRate, isDecided, observationsOf, outcomesOf } from './tally.js';
+import { kaplanMeier, medianLimits, medianOf, midpointMedian, restrictedMean, type RestrictedMean } from './survival.js';
+import { caughtOf, type FalseReleases, falseReleasesOf, flownRates, observationsOf, outcomesOf } from './tally.js';
 import { type JudgedTrial, judgeTrial, type Trial, type TrialOutcome } from './trial.js';
-
-/** The curve just behind a split at which someone let go, with 95 % limits (log-log). */
-export interface CurveStep {
-  readonly splitDeg: number;
-  readonly atRisk: number;
-  readonly events: number;
-  readonly s: number;
-  readonly lo: number | null;
-  readonly hi: number | null;
-}
-
-export interface RateCurve {
-  readonly rateDegPerS: number;
-  readonly steps: readonly CurveStep[];
-  /** Splits at which runs ended that were still held, deg. */
-  readonly heldToDeg: readonly number[];
-}
 
 export interface Report {
   readonly limitDeg: number;
@@ -75,8 +59,8 @@ export function reportOf(trials: readonly Trial[], seenDeg: number, falsePoints:
   return {
     limitDeg, outcomes: outcomesOf(judged), caught, falseReleases,
     survival: curveOf(observations),
-    everyRunDecided: judged.every((one) => one.growthDeg === null || isDecided(one)),
-    survivalByRate: rates.map((rateDegPerS) => rateCurve(rateDegPerS, observationsOf(judged.filter((one) => isAtRate(one, rateDegPerS))))),
+    everyRunDecided: isEveryRunDecided(judged),
+    survivalByRate: rateCurves(judged),
     median: { deg: medianOf(steps), midpointDeg: midpointMedian(steps), ...medianLimits(steps) },
     restrictedMean: observations.length === 0 ? null : restrictedMean(steps, limitDeg),
     logNormal: fitLogNormal(observations.filter(({ value }) => value > 0)),
@@ -88,16 +72,6 @@ export function reportOf(trials: readonly Trial[], seenDeg: number, falsePoints:
     person,
   };
 }
-
-const curveOf = (observations: readonly Observation[]): CurveStep[] => kaplanMeier(observations).map((step) => {
-  const limits = logLogLimits(step);
-  return { splitDeg: step.value, atRisk: step.atRisk, events: step.events, s: step.s, lo: limits?.lo ?? null, hi: limits?.hi ?? null };
-});
-
-const rateCurve = (rateDegPerS: number, observations: readonly Observation[]): RateCurve => ({
-  rateDegPerS, steps: curveOf(observations),
-  heldToDeg: observations.filter(({ event }) => !event).map(({ value }) => value).sort((a, b) => a - b),
-});
 
 const modelOf = (trials: readonly JudgedTrial[]): RampFit | null => fitRamp(trials.flatMap(({ rateDegPerS, growthDeg, outcome }) =>
   (rateDegPerS === null || growthDeg === null || growthDeg <= 0 ? [] : [{ rateDegPerS, splitDeg: growthDeg, event: outcome === 'caught' || outcome === 'late' }])));

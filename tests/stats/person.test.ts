@@ -57,6 +57,21 @@ describe('one condition', () => {
     expect(with_.outcomes.void).toBe(1);
     expect({ ...with_, outcomes: null }).toEqual({ ...without, outcomes: null });
   });
+  it('curves from eight, one for all rates only where every run was decided', () => {
+    expect(personOf(many(7), 0.1)).toMatchObject({ curves: null, curve: null });
+    const eight = personOf(many(8, [0.075, 0.3]), 0.1);
+    expect(eight.curves?.map(({ rateDegPerS, steps }) => [rateDegPerS, steps.length])).toEqual([[0.075, 4], [0.3, 4]]);
+    expect(eight.curve?.map(({ s }) => s)).toEqual([7, 6, 5, 4, 3, 2, 1, 0].map((left) => expect.closeTo(left / 8, 12) as number));
+    const undecided = at(0, 0.075, { releaseS: null, endS: 20 });
+    const more = personOf([...many(8, [0.075, 0.3]), undecided], 0.1);
+    expect(more.curve).toBeNull();
+    expect(more.curves?.[0]?.heldToDeg).toEqual([expect.closeTo(0.75, 9)]);
+  });
+  it('at least nine in ten: 29 of 29, 45 of 46, not one less', () => {
+    const of = (caught: number, late: number) => personOf([...Array.from({ length: caught }, () => at(1)), ...Array.from({ length: late }, () => at(3))], 0.1).nineInTen;
+    expect([of(29, 0), of(28, 0), of(45, 1), of(44, 1)]).toEqual([true, false, true, false]);
+    expect(personOf([], 0.1).nineInTen).toBe(false);
+  });
   it('different limits are refused', () => expect(() => personOf([at(1), at(1, 0.155, { limitDeg: 3 })], 0.1)).toThrow(RangeError));
   it('no runs', () => expect(personOf([], 0.1)).toMatchObject({ decided: 0, caught: null, needed: { runsForCounts: 8, runsForFit: 20, ratesForThreshold: 4 } }));
 });
