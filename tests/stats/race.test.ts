@@ -71,6 +71,14 @@ describe('limits of knowledge', () => {
     expect(widened(0.004)).toBeLessThan(1.1);
     expect(widened(1e-12)).toBeGreaterThan(1.3);
   });
+  it('what lies below the seen split is known to be missing: quantiles of a log-normal (median .12, spread .5) cut off below .1', () => {
+    const below = normalCdf(Math.log(0.1 / 0.12) / 0.5);
+    const cut = Array.from({ length: 200 }, (_, at) => 0.12 * Math.exp(0.5 * normalQuantile(below + (1 - below) * (at + 0.5) / 200)));
+    const median = (fromDeg: number): number => race(cut.map((splitDeg): RaceRun => ({ rateDegPerS: 0.155, splitDeg, event: true, fromDeg })),
+      { falsePerS: 1e-4, limitDeg: 2.5, ratesDegPerS: [0.155] }).atRates[0]!.medianDeg.median;
+    expect(Math.abs(median(0.1) / 0.12 - 1)).toBeLessThan(0.12);
+    expect(median(0)).toBeGreaterThan(0.12 * 1.2);
+  });
   it('the grid is where the posterior is: next to nothing at its faces', () => {
     const { box: [m, r, k], mass } = raceGrid([{ rateDegPerS: 0.3, splitDeg: 1, event: true, fromDeg: 0.1 }], 0.003);
     let faces = 0;

@@ -23,7 +23,7 @@ async function lead() {
     build: { outDir: join(top, '.cache/study'), emptyOutDir: true, target: 'es2022', minify: false, lib: { entry: join(top, 'tests/study/study.ts'), formats: ['es'], fileName: () => 'study.mjs' } },
   });
   const study = await import(pathToFileURL(bundle).href);
-  const parts = study.parts(Number(values.drawn ?? 4000), Number(values.known ?? 1000));
+  const parts = study.parts(Number(values.drawn ?? 2500), Number(values.known ?? 1000));
   const jobs = parts.flatMap((part, at) => Array.from({ length: Math.ceil(part.sets / CHUNK) }, (_, k) => ({ at, part, from: k * CHUNK + 1, to: Math.min(part.sets, (k + 1) * CHUNK) })));
   const results = await flown(jobs, bundle);
   // Added in the order of the jobs, whoever flew them.

@@ -58,6 +58,13 @@ function section(part: Part, all: Coverage): string[] {
   ];
 }
 
+/** The interval that covers least of all that are asked about. */
+function least(done: readonly { readonly part: Part; readonly all: Coverage }[]): string {
+  const asked = done.flatMap(({ part, all }) => Object.entries(all.found).filter(([name]) => isAsked(part, name)).map(([name, held]) => ({ part, name, held })));
+  const worst = asked.sort((a, b) => coverageOf(a.held) - coverageOf(b.held))[0];
+  return worst === undefined ? 'none' : `${figure(coverageOf(worst.held), 4)} (${worst.part.plan}, ${worst.part.watcher ?? 'drawn'}: ${worst.name})`;
+}
+
 /** The page. */
 export function page(done: readonly { readonly part: Part; readonly all: Coverage }[]): string {
   const bad = done.flatMap(({ part, all }) => failures(part, all).map((name) => `${part.plan}, ${part.watcher ?? 'drawn'}: ${name}`));
@@ -67,7 +74,8 @@ export function page(done: readonly { readonly part: Part; readonly all: Coverag
     'a third of the runs quiet, drawn again until 18 to 22 onsets and 4 at each rate; the leg ends at 76 s, a run at twice the limit of 2.5 deg; growth below .1 deg cannot be seen. What comes first',
     'of detection, release without cause and end is what happened; in a lapse nothing is detected. The fit takes a lapse of .02 for given, whatever the watcher\'s is. No person was measured.', '',
     'Covers: the part of the sets whose 95 % interval holds the truth. Monte Carlo error: of that part, one standard deviation. Bias and spread: of ln(posterior median / truth).', '',
-    bad.length === 0 ? 'Every interval covers as asked.' : `Not as asked: ${bad.join('; ')}.`, '',
+    bad.length === 0 ? 'Every interval covers as asked.' : `Not as asked: ${bad.join('; ')}.`,
+    `Least of those drawn from the prior: ${least(done.filter(({ part }) => part.watcher === null))}. Least of the known watchers: ${least(done.filter(({ part }) => part.watcher !== null))}.`, '',
     ...done.flatMap(({ part, all }) => section(part, all)),
   ].join('\n');
 }
