@@ -1,8 +1,10 @@
 /** Composes the house: pages in front; engine, canvas, hands and files behind, each fetched when it is first needed. */
+import { signal } from '@preact/signals';
 import { render } from 'preact';
 import type { RunRecord } from '../sim/files/index.js';
 import type { Shelved } from './records/shelf.js';
-import { keyCard, keyGroups } from './input/card.js';
+import { readBoard } from './input/board.js';
+import { keyCard, keyGroups, type Printed } from './input/card.js';
 import { bindingsOf } from './input/keys.js';
 import { isBindable, rebind, rebindToDefault } from './input/rebind.js';
 import { App } from './pages/app.js';
@@ -100,8 +102,12 @@ async function assess(record: RunRecord, said: RunRecord['assessment']): Promise
 }
 
 const NO_KEY = { what: 'refused', why: 'That has no key.' } as const;
+/** Read while a page is drawn, so that it is drawn anew once the board is known. */
+const printed = signal<Printed | undefined>(undefined);
+void readBoard().then((board) => { printed.value = board ?? undefined; });
+
 const keys: Keys = {
-  groups: (changes) => keyGroups(bindingsOf(changes)),
+  groups: (changes) => keyGroups(bindingsOf(changes), printed.value),
   rebind: (changes, intent, stroke) => (isBindable(intent) ? rebind(bindingsOf(changes), intent, stroke) : NO_KEY),
   rebindToDefault: (changes, intent) => (isBindable(intent) ? rebindToDefault(bindingsOf(changes), intent) : NO_KEY),
 };
@@ -109,7 +115,7 @@ const keys: Keys = {
 const keeping = keeper(APP);
 
 const house: House = {
-  keyCard: (changes) => keyCard(bindingsOf(changes)),
+  keyCard: (changes) => keyCard(bindingsOf(changes), printed.value),
   keys,
   unlock() {
     endSample();

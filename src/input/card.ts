@@ -25,22 +25,29 @@ const SIGNS: Readonly<Record<string, string>> = {
   BracketRight: ']', Backslash: '\\', Semicolon: ';', Comma: ',', Period: '.', Backquote: '`', NumpadAdd: 'Num +', NumpadSubtract: 'Num -',
 };
 
-/** What is printed on the keys of a stroke, on a board of the common kind. */
-export function keyText({ code, shift }: Stroke): string[] {
-  const sign = SIGNS[code] ?? code.replace(/^(Key|Digit)/, '').replace(/^Numpad/, 'Num ');
+/** What is printed on keys, by their place, where the browser knows the board; empty where it does not. */
+export type Printed = ReadonlyMap<string, string>;
+
+/** A board of the common kind. */
+const COMMON: Printed = new Map();
+
+/** What is printed on the keys of a stroke. Figures stand on every board, with Shift or without. */
+export function keyText({ code, shift }: Stroke, printed: Printed = COMMON): string[] {
+  const known = code.startsWith('Digit') || code.startsWith('Numpad') ? undefined : printed.get(code);
+  const sign = known?.toLocaleUpperCase() ?? SIGNS[code] ?? code.replace(/^(Key|Digit)/, '').replace(/^Numpad/, 'Num ');
   return shift ? ['Shift', sign] : [sign];
 }
 
-function lineOf(intent: Intent, bindings: Bindings): KeyLine {
+function lineOf(intent: Intent, bindings: Bindings, printed?: Printed): KeyLine {
   if (intent === 'pause') return { intent, keys: ['Esc'], does: 'pause', held: false };
-  return { intent, keys: keyText(bindings[intent]), does: DOES[intent], held: intent === 'extend' };
+  return { intent, keys: keyText(bindings[intent], printed), does: DOES[intent], held: intent === 'extend' };
 }
 
 /** What belongs to the drive and to letting go of it; the rest stands on the set-up page. */
 const CARD: readonly Intent[] = ['guard', 'arm', 'extend', 'retract', 'off', 'mute', 'pause', 'leverAft', 'leverForward', 'call', 'callClear', 'callFailed', 'callMoving'];
 
 /** The card of keys that the brief shows. */
-export const keyCard = (bindings: Bindings): KeyLine[] => CARD.map((intent) => lineOf(intent, bindings));
+export const keyCard = (bindings: Bindings, printed?: Printed): KeyLine[] => CARD.map((intent) => lineOf(intent, bindings, printed));
 
 const GROUPS: readonly (readonly [name: string, intents: readonly Bindable[]])[] = [
   ['Standby drive', ['guard', 'arm', 'extend', 'retract', 'off']],
@@ -52,5 +59,5 @@ const GROUPS: readonly (readonly [name: string, intents: readonly Bindable[]])[]
 ];
 
 /** Every key that can be changed, by what it belongs to. */
-export const keyGroups = (bindings: Bindings): { name: string; lines: KeyLine[] }[] =>
-  GROUPS.map(([name, intents]) => ({ name, lines: intents.map((intent) => lineOf(intent, bindings)) }));
+export const keyGroups = (bindings: Bindings, printed?: Printed): { name: string; lines: KeyLine[] }[] =>
+  GROUPS.map(([name, intents]) => ({ name, lines: intents.map((intent) => lineOf(intent, bindings, printed)) }));

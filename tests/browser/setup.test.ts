@@ -155,6 +155,15 @@ test('by touch: letters off and on', async () => {
   await close();
 });
 
+test('keys are named as they are printed on the board before the trainee', async () => {
+  const { page, close } = await openApp('#/settings', {
+    before: () => Object.defineProperty(navigator, 'keyboard', { value: { getLayoutMap: () => Promise.resolve(new Map([['KeyA', 'q'], ['KeyY', 'z']])) } }),
+  });
+  await expect.poll(() => key(page, 'arm, disarm').textContent()).toBe('Q');
+  await expect.poll(() => key(page, 'silence the gear horn').textContent()).toBe('Z');
+  await close();
+});
+
 test('whatever an older page left in the store, the page comes up as it was meant', async () => {
   const { page, close } = await openApp('#/settings', {
     before: () => {

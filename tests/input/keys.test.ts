@@ -1,6 +1,7 @@
 // What keys mean, and how that is changed.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { readBoard } from '../../src/input/board.js';
 import { keyCard, keyText } from '../../src/input/card.js';
 import { BINDABLE, bindingsOf, changesOf, DEFAULT_BINDINGS, intentOf, mayHave, type Bindings } from '../../src/input/keys.js';
 
@@ -58,6 +59,16 @@ test('the card shows the key that each intent has now', () => {
   const moved = keyCard(bindingsOf({ call: { code: 'KeyW', shift: true } })).find(({ intent }) => intent === 'call');
   expect(moved?.keys).toEqual(['Shift', 'W']);
   expect(['Digit7', 'Numpad4', 'ArrowLeft', 'BracketLeft', 'Home'].map((code) => keyText({ code, shift: false })[0])).toEqual(['7', 'Num 4', '←', '[', 'Home']);
+});
+
+test('keys are named as they are printed, where the browser tells; figures always as figures', async () => {
+  // Letters of a French board, from memory; the places are those of W3C UI Events KeyboardEvent code Values.
+  const board = new Map([['KeyA', 'q'], ['KeyQ', 'a'], ['Semicolon', 'm'], ['Digit7', 'è'], ['Backquote', '²']]);
+  expect(['KeyA', 'KeyG', 'Semicolon', 'Digit7', 'Home'].map((code) => keyText({ code, shift: false }, board)[0])).toEqual(['Q', 'G', 'M', '7', 'Home']);
+  expect(keyCard(DEFAULT_BINDINGS, board).find(({ intent }) => intent === 'arm')?.keys).toEqual(['Q']);
+  expect(await readBoard({ keyboard: { getLayoutMap: async () => board } })).toBe(board);
+  expect(await readBoard({})).toBeNull();
+  expect(await readBoard({ keyboard: { getLayoutMap: () => Promise.reject(new Error('not allowed here')) } })).toBeNull();
 });
 
 test('only what was changed is kept, and comes back the same', () => {
