@@ -2,7 +2,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { RunRecord } from '../../sim/files/index.js';
-import { lastRow, rowAt, type Facts } from './course.js';
+import { lastRow, type Facts } from './course.js';
 import { Figure } from './figure.js';
 import { figuresOf } from './figures.js';
 import { Page } from './frame.js';
@@ -42,7 +42,7 @@ export function Debrief({ house }: { house: House }) {
       {facts.value === undefined && failed.value === null && <p class="waiting" role="status">Playing the run again …</p>}
       {facts.value === null && <Stored run={run} />}
       {facts.value && <Told key={run.digest} run={run} facts={facts.value} />}
-      {again !== null && <p class="small next"><a href={fragmentOf({ page: 'brief', number: again, seed: null })}>Fly drill {again} again</a> <a href="#/">All drills</a> The <a href="#/logbook">logbook</a> keeps the run on this machine; its saved record can be opened anywhere.</p>}
+      {again !== null && <p class="small next"><a href={fragmentOf({ page: 'brief', number: again, seed: null })}>Fly drill {again} again</a> <a href="#/">All drills</a> <a href="#/logbook">Logbook</a> <span>The logbook keeps the run on this machine; its saved record can be opened anywhere.</span></p>}
       <Opening house={house} />
     </Page>
   );
@@ -52,7 +52,6 @@ function Told({ run, facts }: { run: RunRecord; facts: Facts }) {
   const { score, passed } = facts.flight;
   const cursor = useSignal(score.releaseS ?? score.onsetS ?? lastRow(facts)?.atS ?? 0);
   const truth = useSignal(false);
-  const row = rowAt(facts, cursor.value);
   const why = whyVoid(run);
   return (
     <>
@@ -70,7 +69,7 @@ function Told({ run, facts }: { run: RunRecord; facts: Facts }) {
       <div class="columns debrief-columns">
         <div>
           <Figure facts={facts} run={run} cursor={cursor} truth={truth} />
-          {row !== undefined && <Readings row={row} airframe={run.airframe} truth={truth.value} />}
+          <Readings facts={facts} airframe={run.airframe} cursor={cursor} truth={truth} />
         </div>
         <div class="proofs">
           <Procedure facts={facts} cursor={cursor} />

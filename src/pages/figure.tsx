@@ -51,8 +51,6 @@ export function Figure({ facts, run, cursor, truth }: Props) {
     const box = event.currentTarget.getBoundingClientRect();
     cursor.value = Math.round(valueAt(time, ((event.clientX - box.left) / box.width) * W) * 10) / 10;
   };
-  const x = at(time, cursor.value);
-  const row = rowAt(facts, cursor.value);
   return (
     <figure ref={place} class="figure">
       <svg viewBox={`0 0 ${W} ${foot + 30}`} preserveAspectRatio="xMinYMin meet" role="img" aria-label="Charts of the run on one time axis. The slider below reads them at any time; the same figures stand in the table." onPointerMove={move} onPointerDown={move}>
@@ -70,14 +68,9 @@ export function Figure({ facts, run, cursor, truth }: Props) {
         ))}
         {ticks(time, W / 110).map((s) => <text key={s} class="axis" x={at(time, s)} y={foot + 22} text-anchor="middle">{s} s</text>)}
         <Marks marks={marks} lane={lane} time={time} top={top} bottom={foot} />
-        {inside(cursor.value) && <line class="cursor" x1={x} x2={x} y1={top + 6} y2={foot} />}
+        <CursorLine cursor={cursor} time={time} top={top + 6} bottom={foot} />
       </svg>
-      <input
-        class="scrub" type="range" min={fromS} max={toS} step={0.1} value={cursor.value} aria-label="Time of the run"
-        aria-valuetext={row === undefined ? '' : spokenRow(row)}
-        style={{ left: `calc(${(LEFT / W) * 100}% - 11px)`, width: `calc(${((W - RIGHT - LEFT) / W) * 100}% + 22px)` }}
-        onInput={({ currentTarget }) => { cursor.value = Number(currentTarget.value); }}
-      />
+      <Scrub facts={facts} cursor={cursor} time={time} width={W} />
       <figcaption>
         <span class="legend">Left solid, right open. Shaded: switch held.</span>
         {about !== null && <label class="check"><input type="checkbox" checked={near.value} onChange={({ currentTarget }) => { near.value = currentTarget.checked; }} /> Only about the split</label>}
@@ -85,6 +78,31 @@ export function Figure({ facts, run, cursor, truth }: Props) {
       </figcaption>
       <Rows facts={facts} />
     </figure>
+  );
+}
+
+interface CursorProps {
+  readonly cursor: Signal<number>;
+  readonly time: Scale;
+}
+
+/** The cursor alone follows itself: the charts are not drawn anew while it moves. */
+function CursorLine({ cursor, time, top, bottom }: CursorProps & { readonly top: number; readonly bottom: number }) {
+  if (cursor.value < time.from || cursor.value > time.to) return null;
+  const x = at(time, cursor.value);
+  return <line class="cursor" x1={x} x2={x} y1={top} y2={bottom} />;
+}
+
+/** A slider as long as the time axis; its thumb stands under the cursor. */
+function Scrub({ facts, cursor, time, width }: CursorProps & { readonly facts: Facts; readonly width: number }) {
+  const row = rowAt(facts, cursor.value);
+  return (
+    <input
+      class="scrub" type="range" min={time.from} max={time.to} step={0.1} value={cursor.value} aria-label="Time of the run"
+      aria-valuetext={row === undefined ? '' : spokenRow(row)}
+      style={{ left: `calc(${(time.start / width) * 100}% - 11px)`, width: `calc(${((time.end - time.start) / width) * 100}% + 22px)` }}
+      onInput={({ currentTarget }) => { cursor.value = Number(currentTarget.value); }}
+    />
   );
 }
 

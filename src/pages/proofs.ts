@@ -9,7 +9,7 @@ type Item = ProcedureItem['item'];
 export const ITEM_WORDS: Readonly<Record<Item, string>> = {
   leverFirst: 'Lever before drive', insideLimit: 'Inside the limit speed', leadingEdgeOut: 'Leading edge out before driving on',
   bothThere: 'Both pointers there', splitCalled: 'Split called', secondLook: 'Second look: still moving called',
-  leftAlone: 'Switch left alone after', leftAsIs: 'Lever, guard and arm left as they are',
+  leftAlone: 'Switch left alone afterwards', leftAsIs: 'Lever, guard and arm left as they are',
   failureCalled: 'Failed drive called', driveStopped: 'Drive that ran on stopped', noFalseCall: 'Nothing called that was not there',
 };
 
@@ -33,7 +33,7 @@ export function proofOf({ item, ok, atS }: ProcedureItem, facts: Facts): string 
     case 'leftAsIs': return ok ? 'nothing moved since' : `moved ${at}`;
     case 'failureCalled': return atS === null ? 'not called' : `called ${at}`;
     case 'driveStopped': return atS === null ? 'not stopped' : `stopped ${at}`;
-    case 'noFalseCall': return ok ? `called ${at}, and so it was` : `called ${at}: nothing had shown`;
+    case 'noFalseCall': return ok ? `called ${at}, and it was there` : `called ${at}: nothing had shown`;
   }
 }
 

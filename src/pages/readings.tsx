@@ -1,18 +1,22 @@
 /** Everything at one moment: the gauge as it stood, and every reading. */
+import type { Signal } from '@preact/signals';
 import type { Airframe } from '../../sim/files/index.js';
 import type { DebriefRow } from '../../sim/index.js';
 import { grouped } from '../view/words.js';
-import { shownApart, trulyApart } from './course.js';
+import { rowAt, shownApart, trulyApart, type Facts } from './course.js';
 import { Fan, gaugeOf } from './fan.js';
 import { degrees, knots, percent, seconds } from './words.js';
 
 interface Props {
-  readonly row: DebriefRow;
+  readonly facts: Facts;
   readonly airframe: Airframe;
-  readonly truth: boolean;
+  readonly cursor: Signal<number>;
+  readonly truth: Signal<boolean>;
 }
 
-export function Readings({ row, airframe, truth }: Props) {
+export function Readings({ facts, airframe, cursor, truth: { value: truth } }: Props) {
+  const row = rowAt(facts, cursor.value);
+  if (row === undefined) return null;
   const left = truth ? row.leftDeg : row.leftPointerDeg;
   const right = truth ? row.rightDeg : row.rightPointerDeg;
   return (

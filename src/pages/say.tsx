@@ -48,7 +48,7 @@ export function Say({ house, number, seed }: { house: House; number: number; see
         <div class="questions">
           <Choice name="split" legend="Was there a split?" answers={ANSWERS} value={split.value} choose={(one) => { split.value = one; }} />
           <Slide
-            legend="How sure are you of that?" none="Not said" off={split.value === null || split.value === 'unsure'}
+            legend="How sure are you of that?" none="Leave open" off={split.value === null || split.value === 'unsure'}
             value={sure.value} most={100} step={5} unit=" %" spoken="percent" set={(to) => { sure.value = to; }}
           />
           <Choice name="side" legend="Which side was ahead?" answers={SIDES} value={side.value} off={none} choose={(one) => { side.value = one; }} />
