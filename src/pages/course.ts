@@ -84,8 +84,7 @@ function showed(facts: Facts, kind: Failure['kind'], actedS: number): number | n
     case 'dead': case 'quits': return held === undefined ? null : Math.max(held[0], actedS);
     case 'slow': return facts.rows.find(({ atS, rateDegPerS }) => atS >= actedS && rateDegPerS !== 0)?.atS ?? null;
     case 'runsOn': return ranOnFrom(facts, actedS);
-    case 'leadingEdge': return firstOf(facts, 'leadingEdgeMoves') === undefined || firstOf(facts, 'leadingEdgeOut') !== undefined
-      ? null : standsFrom(facts);
+    case 'leadingEdge': return standsFrom(facts);
   }
 }
 

@@ -48,9 +48,19 @@ test('scales: places and values are each other\'s inverse, ends are whole steps 
   expect(valueAt(scale, 9999)).toBe(4);
   expect(ends([3.8, 6.7], 1, 2)).toEqual({ from: 3, to: 7 });
   expect(ends([4, 4], 1, 2)).toEqual({ from: 3, to: 5 });
+  expect(ends([0, 0], 1, 2)).toEqual({ from: 0, to: 2 });
   expect(ends([0, 0.2], 0.5, 1)).toEqual({ from: 0, to: 1 });
   expect(ticks({ from: 0, to: 7 }, 4)).toEqual([0, 2, 4, 6]);
   expect(ticks({ from: 5, to: 5 }, 4)).toEqual([5]);
+});
+
+test('two words that would touch take two rows, or turn to the other side of their signs', () => {
+  const two = (x: number) => lane([{ x: 100, w: 50, rank: 0 }, { x, w: 50, rank: 1 }], 0, 700, 2);
+  expect(two(130)).toEqual([{ row: 0, flip: false }, { row: 1, flip: false }]);
+  expect(two(176)).toEqual([{ row: 0, flip: false }, { row: 0, flip: false }]);
+  expect(two(84)).toEqual([{ row: 0, flip: false }, { row: 1, flip: false }]);
+  expect(two(72)).toEqual([{ row: 0, flip: false }, { row: 0, flip: true }]);
+  expect(lane([{ x: 690, w: 50, rank: 0 }], 0, 700, 1)).toEqual([{ row: 0, flip: true }]);
 });
 
 test('words of a row never touch, stay inside, and the first in rank gets the lowest row', () => {

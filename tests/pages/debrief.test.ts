@@ -75,6 +75,8 @@ describe('procedure', () => {
   test('kept: the moment or the figure that proves it', () => {
     expect(proof(caught, 'leverFirst')).toMatch(/^lever there, drive pressed at \d\.\d s$/);
     expect(proof(caught, 'insideLimit')).toMatch(/^closest at \d+\.\d s: 167 of 210 kt$/);
+    const faster = flown({ events: [{ do: 'selectSpeed', speedKt: 190, when: { atS: 1 } }], limitS: 60 }, []);
+    expect(proof(faster, 'insideLimit')).toMatch(/^closest at [2-5]\d\.\d s: 1(89|9\d) of 210 kt$/);
     expect(proof(caught, 'splitCalled')).toBe('1.0 s behind the release');
     expect(proof(caught, 'leftAlone')).toBe('no press since');
     expect(proof(quiet, 'bothThere')).toMatch(/^the last time at \d+\.\d s$/);

@@ -99,6 +99,21 @@ test('whole sentences, as a person reads them', () => {
     .toMatch(/^The standby drive ran on with the switch at off\. It stopped 3\.\d s later\. No failure was called\.$/);
 });
 
+test('an arrival with a call in time is a release for the split; without one it is an arrival', () => {
+  const change: Change = { fault: { name: 'x', kind: 'disconnect', side: 'left', when: { flapDeg: 14.2 } }, start: { flapDeg: 13 }, limitS: 60 };
+  const flies = (...more: Exclude<Parameters<typeof flown>[1], string>): string => judge(byPerson(flown(change, [...HOLD, { atS: 22.7, do: 'releaseDrive' }, ...more])), change.fault!);
+  expect(flies({ atS: 24, do: 'callSplit' })).toMatch(/^The left side stopped at 14\.2°\. You let go \d+\.\d s later, 1\.\d\d° further apart\.$/);
+  expect(flies()).toMatch(/^The left side stopped at 14\.2°\. You stopped at the setting with the pointers 1\.\d\d° apart, and called no split\.$/);
+});
+
+test('a release sooner than any reaction is told as one, under both rules', () => {
+  const bias: Fault = { name: 'x', kind: 'pointer', side: 'left', mode: 'bias', biasDeg: 2, when };
+  for (const scored of [true, false]) {
+    const { facts, record } = byPerson(flown({ fault: bias, scored, limitS: 40 }, [...HOLD, { atS: 12.08, do: 'releaseDrive' }]));
+    expect(headline(facts, record)[1]).toMatch(/^You let go 0\.[01] s later, too soon to have seen it: [12]\.\d\d° of growth\.$/);
+  }
+});
+
 test('let go before the pointers were a degree apart is said so', () => {
   const { facts, record } = byPerson(flown({ fault: FAULTS_OF_THE_JOB.disconnect }, [...HOLD, { atS: 15, do: 'releaseDrive' }, { atS: 16.2, do: 'callSplit' }]));
   expect(oneDegree(facts, record)).toBe('You let go before the pointers were 1° apart.');
@@ -126,6 +141,8 @@ test('own judgement beside what was', () => {
   // Retracting, the side that stays out is behind; a record without the later questions has no rows for them.
   const back = flown({ ...STARTS['in'], fault: FAULTS_OF_THE_JOB.disconnect }, 'prompt');
   expect(assessed({ split: 'yes', growthDeg: null, side: 'unsure' }, back.facts, back.record)[1]).toEqual({ what: 'The side ahead', said: 'cannot say', was: 'right' });
+  const lie = flown({ fault: FAULTS_OF_THE_JOB.pointer }, 'prompt');
+  expect(assessed({ split: 'no', growthDeg: null }, lie.facts, lie.record)[0]).toEqual({ what: 'A split', said: 'no', was: 'on the pointers' });
   const quiet = flown({}, []);
   expect(assessed({ split: 'unsure', growthDeg: null }, quiet.facts, quiet.record)).toEqual([{ what: 'A split', said: 'not sure', was: 'no' }]);
 });
