@@ -9,7 +9,7 @@ import type { Refusal } from './verify.js';
 const FRAME_TICKS = 1;
 
 export function inconsistencies(record: RunRecord): Refusal[] {
-  return [...clockRuns(record), ...commandsInOrder(record), ...stampsAgree(record), ...marksAgree(record), ...nothingBehindTheEnd(record)];
+  return [...clockRuns(record), ...commandsInOrder(record), ...deskOnlyLive(record), ...stampsAgree(record), ...marksAgree(record), ...nothingBehindTheEnd(record)];
 }
 
 const refusal = (code: string, path: string, found: unknown, expected: string): Refusal => ({ code, path, found: String(found), expected });
@@ -42,6 +42,10 @@ function commandsInOrder({ commands }: RunRecord): Refusal[] {
     ];
   });
 }
+
+/** Only a live run has a desk; elsewhere an act of the trainee would be passed off as somebody else's. */
+const deskOnlyLive = ({ source, commands }: RunRecord): Refusal[] => commands.flatMap(({ rank }, index) =>
+  (rank === 2 || source === 'live' ? [] : [refusal('rank', `commands[${index}].rank`, rank, '2: only a live run has a desk')]));
 
 const orderOf = ({ tick, rank, seq }: { tick: number; rank: number; seq: number }): string => `tick ${tick}, rank ${rank}, seq ${seq}`;
 

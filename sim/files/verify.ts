@@ -11,7 +11,7 @@ import { recordMisfits } from './record-fit.js';
 import type { RunRecord } from './record.js';
 
 export interface Refusal {
-  /** digest, model, clock, order, stamp, mark, behindEnd, fit, replay, end, hash, outcome, score. */
+  /** digest, model, clock, order, rank, stamp, mark, behindEnd, fit, replay, end, hash, outcome, score. */
   code: string;
   path: string;
   found: string;
@@ -29,7 +29,8 @@ export interface Verdict {
 
 /** Believed, not proved: nothing in a replay depends on it, or only within less than a tick. */
 export const NOT_PROVABLE = [
-  'source', 'app', 'device', 'gauge', 'assessment', 'marks', 'commands[].stampMs within its tick', 'texts of scenario and airframe',
+  'source', 'app', 'device', 'gauge', 'assessment', 'marks', 'clock where no act stands beside it', 'commands[].stampMs within its tick', 'commands[].seq where the order stays',
+  'acts that change nothing in the run, such as answers', 'texts of scenario and airframe', 'what of scenario and airframe no moment of the run asked for',
 ];
 
 /** Most refusals listed. */
