@@ -15,7 +15,7 @@ import { Readings } from './readings.js';
 import { fragmentOf } from './route.js';
 import { callSentence, cost, headline } from './sentences.js';
 import { fromFile, lastDrill, record } from './session.js';
-import { OUTCOME_MEANS, OUTCOME_WORDS, tight, whyVoid } from './words.js';
+import { assistedBy, OUTCOME_MEANS, OUTCOME_WORDS, tight, whyVoid } from './words.js';
 
 export function Debrief({ house }: { house: House }) {
   const facts = useSignal<Facts | null | undefined>(undefined);
@@ -58,6 +58,7 @@ function Told({ run, facts }: { run: RunRecord; facts: Facts }) {
       <p class="above">
         <OutcomeSign outcome={run.outcome} /><span>{OUTCOME_MEANS[run.outcome]}</span>
         {passed !== null && <span>{passed ? 'standard met' : 'standard not met'}</span>}
+        {assistedBy(run) !== null && <span>assisted</span>}
         {run.source === 'scripted' && <span>flown by a script</span>}
         {fromFile.value && <span>from a file</span>}
       </p>

@@ -63,7 +63,7 @@ export function Figure({ facts, run, cursor, truth }: Props) {
             {spans.map(([from, to]) => <Span key={from} look="hatched" from={from} to={to} time={time} top={scale.end} bottom={scale.start} />)}
             {standard !== undefined && <line class="limit" x1={time.start} x2={time.end} y1={at(scale, standard.value)} y2={at(scale, standard.value)} />}
             {standard !== undefined && <text class="axis" x={time.end + 8} y={at(scale, standard.value) + 4}>{standard.word}</text>}
-            {over !== undefined && W > 520 && <text class="axis" x={time.end} y={scale.end - 14} text-anchor="end">{over}</text>}
+            {over !== undefined && W > 520 && <text class="axis over" x={time.end} y={scale.end - 14} text-anchor="end">{over}</text>}
           </Panel>
         ))}
         {ticks(time, W / 110).map((s) => <text key={s} class="axis" x={at(time, s)} y={foot + 22} text-anchor="middle">{s} s</text>)}

@@ -2,7 +2,7 @@
 import type { RunRecord } from '../../sim/files/index.js';
 import type { ProcedureItem } from '../../sim/index.js';
 import { firstOf, rowAfter, type Facts } from './course.js';
-import { seconds } from './words.js';
+import { assistedBy, seconds } from './words.js';
 
 type Item = ProcedureItem['item'];
 
@@ -50,9 +50,11 @@ export function momentOf({ item, atS }: ProcedureItem, facts: Facts): number | n
 export function notesOf(facts: Facts, { scenario, source, device, marks, airframe }: RunRecord): string[] {
   const { recognition } = scenario;
   const { onsetS, releaseS } = facts.flight.score;
+  const helps = assistedBy({ device });
   const notes = ['One run says nothing about a person: no rate, no threshold, no trend. That takes many runs, and then it comes with an interval.'];
   if (source === 'scripted') notes.push('A script flew this run. The tick’s own time stands for frame and stamp, and it enters nobody’s figures.');
   else notes.push('Who sits down to a drill expects a split. This is the expected case; a surprise takes longer.');
+  if (helps !== null) notes.push(`Assisted, with ${helps}: not to be laid beside runs without.`);
   if (recognition?.measuring) notes.push('Measuring: in the aeroplane let go in doubt.');
   if (onsetS !== null && releaseS !== null && source !== 'scripted') notes.push(`Time runs from the first frame drawn behind onset to the stamp of the release${device.isolated ? '' : ', by a coarse clock'}. The lag of screen and input was not measured.`);
   if (recognition !== undefined) notes.push(`A release counts as a reaction from 0.15 s and ${recognition.seenDeg}° of growth on; growth is counted on the pointers since onset, so that rigging neither helps nor hurts.`);

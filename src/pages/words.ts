@@ -36,3 +36,12 @@ export const whoFlew = ({ source }: Pick<RunRecord, 'source'>): string => (sourc
 
 /** Keeps a figure and its unit on one line. */
 export const tight = (text: string): string => text.replace(/(\d) (s|kt|ft|%)(?![\w])/g, '$1\u00a0$2');
+
+const HELPS: Readonly<Record<NonNullable<RunRecord['device']['assisted']>[number], string>> = {
+  latchedHold: 'a switch that stays pressed', spokenPointers: 'spoken pointers',
+};
+
+/** Helps that were in use, as words; null for a run without. */
+export function assistedBy({ device: { assisted = [] } }: Pick<RunRecord, 'device'>): string | null {
+  return assisted.length === 0 ? null : assisted.map((one) => HELPS[one]).join(' and ');
+}

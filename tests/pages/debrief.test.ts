@@ -147,6 +147,9 @@ test('the honest words: nothing about the person, who flew, how it was timed, wh
   expect(script).not.toContain('expected case');
   const measuring = { ...by.record, scenario: { ...by.record.scenario, recognition: { seenDeg: 0, measuring: true } } };
   expect(notesOf(by.facts, measuring)).toContain('Measuring: in the aeroplane let go in doubt.');
+  const helped = notesOf(by.facts, { ...by.record, device: { ...by.record.device, assisted: ['latchedHold', 'spokenPointers'] } });
+  expect(helped).toContain('Assisted, with a switch that stays pressed and spoken pointers: not to be laid beside runs without.');
+  expect(person).not.toContain('Assisted');
   const drill = flown({ fault: leadingEdge, scored: false, limitS: 20 }, []);
   expect(notesOf(drill.facts, drill.record).join(' ')).not.toContain('counts as a reaction');
 });
