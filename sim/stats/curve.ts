@@ -1,6 +1,6 @@
 /** Curves of release as they are shown: share not yet let go, over the split. One a rate; one for all where every run was decided. */
 import { kaplanMeier, logLogLimits, type Observation } from './survival.js';
-import { flownRates, isAtRate, isDecided, observationsOf } from './tally.js';
+import { isDecided, observationsOf, rateGroups } from './tally.js';
 import type { JudgedTrial } from './trial.js';
 
 /** The curve just behind a split at which someone let go, with 95 % limits (log-log; null where none can be given). */
@@ -26,8 +26,8 @@ export const curveOf = (observations: readonly Observation[]): CurveStep[] => ka
 });
 
 /** A curve for each of the flown rates, slowest first. */
-export const rateCurves = (trials: readonly JudgedTrial[]): RateCurve[] => flownRates(trials).map((rateDegPerS) => {
-  const observations = observationsOf(trials.filter((one) => isAtRate(one, rateDegPerS)));
+export const rateCurves = (trials: readonly JudgedTrial[]): RateCurve[] => rateGroups(trials).map(({ rateDegPerS, trials: flown }) => {
+  const observations = observationsOf(flown);
   return { rateDegPerS, steps: curveOf(observations), heldToDeg: observations.filter(({ event }) => !event).map(({ value }) => value).sort((a, b) => a - b) };
 });
 

@@ -55,21 +55,32 @@ export const raceRunsOf = (trials: readonly JudgedTrial[], seenDeg: number): Rac
 export const falsePerSOf = (trials: readonly JudgedTrial[], seenDeg: number): number =>
   falseRate(trials.filter(({ outcome }) => outcome === 'falseRelease').length, Math.max(1, quietOf(trials, seenDeg)));
 
-/** Rates within a tenth of each other are one flown rate. */
+/** Realised rates up to a tenth above the slowest of a group are one flown rate. */
 const ONE_RATE = 1.1;
 
-/** The flown rates, rising, deg/s: each the geometric mean of the realised rates that belong together. */
-export function flownRates(trials: readonly JudgedTrial[]): number[] {
-  const rates = trials.flatMap(({ rateDegPerS, growthDeg }) => (rateDegPerS === null || growthDeg === null ? [] : [rateDegPerS])).sort((a, b) => a - b);
-  const groups: number[][] = [];
-  for (const rate of rates) {
-    const group = groups.at(-1);
-    if (group !== undefined && rate <= (group[0] as number) * ONE_RATE) group.push(rate);
-    else groups.push([rate]);
-  }
-  return groups.map((group) => (group[0] === group.at(-1) ? group[0] as number : Math.exp(group.reduce((sum, rate) => sum + Math.log(rate), 0) / group.length)));
+/** One flown rate and its trials. */
+export interface RateGroup {
+  /** Geometric mean of the realised rates, deg/s. */
+  readonly rateDegPerS: number;
+  readonly trials: readonly JudgedTrial[];
 }
 
-/** Whether a trial was flown at this one of the flown rates. */
-export const isAtRate = ({ rateDegPerS }: JudgedTrial, rate: number): boolean =>
-  rateDegPerS !== null && rateDegPerS <= rate * ONE_RATE && rateDegPerS >= rate / ONE_RATE;
+/** The flown rates, slowest first; each trial with growth at a steady rate stands in one of them. */
+export function rateGroups(trials: readonly JudgedTrial[]): RateGroup[] {
+  const rateOf = ({ rateDegPerS }: JudgedTrial): number => rateDegPerS as number;
+  const steady = trials.filter((one) => one.rateDegPerS !== null && one.growthDeg !== null && one.outcome !== 'void').sort((a, b) => rateOf(a) - rateOf(b));
+  const groups: JudgedTrial[][] = [];
+  for (const trial of steady) {
+    const group = groups.at(-1);
+    if (group !== undefined && rateOf(trial) <= rateOf(group[0] as JudgedTrial) * ONE_RATE) group.push(trial);
+    else groups.push([trial]);
+  }
+  return groups.map((group) => {
+    const [slowest, fastest] = [rateOf(group[0] as JudgedTrial), rateOf(group.at(-1) as JudgedTrial)];
+    const mean = Math.exp(group.reduce((sum, one) => sum + Math.log(rateOf(one)), 0) / group.length);
+    return { rateDegPerS: slowest === fastest ? slowest : mean, trials: group };
+  });
+}
+
+/** The flown rates, slowest first, deg/s. */
+export const flownRates = (trials: readonly JudgedTrial[]): number[] => rateGroups(trials).map(({ rateDegPerS }) => rateDegPerS);

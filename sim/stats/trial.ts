@@ -31,10 +31,15 @@ const TOUCH = 1e-9;
 /** Time behind onset from which on a release counts as a reaction, s. @param seenDeg growth below which nothing can be seen, deg */
 export const soonest = (rateDegPerS: number | null, seenDeg: number): number => Math.max(SOONEST_S, rateDegPerS === null ? 0 : seenDeg / rateDegPerS);
 
-/** Judges a trial of steady growth. @param seenDeg growth below which nothing can be seen, deg, from 0 */
+/**
+ * Judges a trial of steady growth.
+ * @param seenDeg growth below which nothing can be seen, deg, from 0
+ * @throws RangeError for an onset without a rate: growth that is not steady is read from the record of the run
+ */
 export function judgeTrial(trial: Trial, seenDeg: number): JudgedTrial {
   const { rateDegPerS: rate, onsetS, releaseS, endS, limitDeg } = trial;
   const judged = (outcome: TrialOutcome, growthDeg: number | null): JudgedTrial => ({ ...trial, outcome, growthDeg });
+  if (onsetS !== null && rate === null) throw new RangeError('an onset without a rate of growth');
   if (onsetS === null || rate === null) return judged(releaseS === null ? 'held' : 'falseRelease', null);
   if (releaseS === null) {
     const grown = rate * (endS - onsetS);

@@ -1,5 +1,5 @@
 /** A report of recognition in words: what may be said, with its interval, and what may not yet. */
-import { type CurveStep, type Estimate, RACE_PRIOR, type Report, runsToClaim } from '../../sim/index.js';
+import { type Estimate, RACE_PRIOR, type Report, runsToClaim } from '../../sim/index.js';
 import { columns } from './columns.js';
 import { counted } from './problems.js';
 
@@ -41,27 +41,34 @@ function threeNumbers({ person, outcomes }: Report): string[] {
 
 /** Splits in a line, more would be a wall. */
 const MOST_SPLITS = 14;
-/** Steps of the curve that are printed. */
+/** Steps of the curve that are printed, and rates. */
 const MOST_STEPS = 9;
+const MOST_RATES = 8;
+
+/** At most so many of a list, evenly over it, both ends included. */
+const some = <T>(list: readonly T[], most: number): readonly T[] =>
+  (list.length <= most ? list : Array.from({ length: most }, (_, at) => list[Math.round(at * (list.length - 1) / (most - 1))] as T));
+/** ` (9 of 31 steps)` where not all are shown. */
+const outOf = (shown: readonly unknown[], all: readonly unknown[], what: string): string => (shown.length === all.length ? '' : ` (${shown.length} of ${all.length} ${what}; --json has all)`);
 
 function splits({ survivalByRate, person }: Report): string[] {
   if (person.needed.runsForCounts > 0 || survivalByRate.length === 0) return [];
-  const rows = survivalByRate.map(({ rateDegPerS, steps, heldToDeg }) => {
+  const shown = some(survivalByRate, MOST_RATES);
+  const rows = shown.map(({ rateDegPerS, steps, heldToDeg }) => {
     const all = [...steps.flatMap(({ splitDeg, events }) => new Array<string>(events).fill(splitDeg.toFixed(2))), ...heldToDeg.map((value) => `${value.toFixed(2)}+`)];
     const listed = all.length > MOST_SPLITS ? `${all.length} splits from ${all[0]} to ${all.at(-1)}` : all.join('  ');
     return [`  ${rateDegPerS.toPrecision(3)} deg/s`, listed];
   });
   const held = survivalByRate.some(({ heldToDeg }) => heldToDeg.length > 0);
-  return [`Splits at release, deg${held ? ' (+: still held when the run ended there)' : ''}:`, ...columns(rows)];
+  return [`Splits at release, deg${outOf(shown, survivalByRate, 'rates')}${held ? ' (+: still held when the run ended there)' : ''}:`, ...columns(rows)];
 }
 
 /** One curve for all rates, only where every run was decided. */
 function curve({ survival, everyRunDecided, person }: Report): string[] {
   if (person.needed.runsForCounts > 0 || survival.length === 0) return [];
   if (!everyRunDecided) return ['A run ended undecided, so the rates are not put together in one curve.'];
-  const every = Math.max(1, (survival.length - 1) / (MOST_STEPS - 1));
-  const shown = survival.length <= MOST_STEPS ? survival : Array.from({ length: MOST_STEPS }, (_, at) => survival[Math.round(at * every)] as CurveStep);
-  return [`Not yet let go, all rates${shown.length < survival.length ? ` (${shown.length} of ${survival.length} steps)` : ''}:`, ...columns([
+  const shown = some(survival, MOST_STEPS);
+  return [`Not yet let go, all rates${outOf(shown, survival, 'steps')}:`, ...columns([
     ['  from', 'share', '95 %', 'at risk'],
     ...shown.map(({ splitDeg, s, lo, hi, atRisk }) => [`  ${deg(splitDeg)}`, pct(s), lo === null || hi === null ? '' : `${pct(lo)} to ${pct(hi)}`, String(atRisk)]),
   ], [1, 3])];
@@ -78,11 +85,12 @@ function fitLines({ person: { fit, needed, decided }, limitDeg }: Report): strin
   }
   const { lnTheta, lnT0, lnSigma, lapse } = RACE_PRIOR;
   const usual = ({ mean, sd }: { mean: number; sd: number }, unit: string): string => `${Math.exp(mean).toFixed(1)}${unit} (times or over ${Math.exp(sd).toFixed(1)})`;
+  const shown = some(fit.atRates, MOST_RATES);
   return [
-    `Fit with its 95 % intervals; chance to let go before ${limitDeg} deg in a run that is watched:`,
+    `Fit with its 95 % intervals${outOf(shown, fit.atRates, 'rates')}; chance to let go before ${limitDeg} deg in a run that is watched:`,
     ...columns([
       ['  at', 'half below, deg', 'nine in ten below, deg', 'chance'],
-      ...fit.atRates.map(({ rateDegPerS, medianDeg, q90Deg, beforeLimit }) => [
+      ...shown.map(({ rateDegPerS, medianDeg, q90Deg, beforeLimit }) => [
         `  ${rateDegPerS.toPrecision(3)} deg/s`, range(medianDeg, 2), range(q90Deg, 2), `${pct(beforeLimit.median)}  (${pct(beforeLimit.lo)} to ${pct(beforeLimit.hi)})`,
       ]),
     ]),

@@ -91,7 +91,7 @@ describe('two sets of a known watcher (threshold 1 deg, time 5 s, spread .4)', (
     expect(out).toMatch(/0\.0750 deg\/s +\d\.\d\d {2}\(\d\.\d\d to \d\.\d\d\)/);
     expect(out).toMatch(/Split that the eye needs \d\.\d\d {2}\(/);
     expect(out).toContain('Believed beforehand: threshold 1.0 deg');
-    expect(out).toMatch(/Not yet let go, all rates \(9 of \d+ steps\)/);
+    expect(out).toMatch(/Not yet let go, all rates \(9 of \d+ steps; --json has all\)/);
   });
   test('two rates: the fit, but threshold and time are not told apart', async () => {
     const few = file('few.csv', rows(sets.filter(({ rateDegPerS }) => (rateDegPerS ?? 0) < 0.2).concat(sets.filter(({ rateDegPerS }) => (rateDegPerS ?? 0) < 0.2))));
@@ -105,6 +105,12 @@ describe('two sets of a known watcher (threshold 1 deg, time 5 s, spread .4)', (
     expect(out).not.toMatch(/half let go|%/);
     const { value } = await json(measureOutput, 'measure', file('quiet.csv', `${HEAD}\n1,,,,60,3`));
     expect(value).toMatchObject({ caught: { k: 0, n: 0, lo: 0, hi: 1 }, survival: [], medianSplitDeg: null, model: null, posterior: null, meanPoints: 50 });
+  });
+  test('forty rates: no wall of lines', async () => {
+    const wide = Array.from({ length: 60 }, (_, n): Trial => ({ rateDegPerS: 0.05 * 1.12 ** (n % 40), onsetS: 5, releaseS: 5 + (1 + 0.01 * n) / (0.05 * 1.12 ** (n % 40)), endS: 76, limitDeg: 2.5 }));
+    const { out } = await type('measure', file('wide.csv', rows(wide)));
+    expect(out.split('\n').length).toBeLessThan(50);
+    expect(out).toContain('(8 of 40 rates; --json has all)');
   });
   test('beyond 100 trials with an onset d-prime is told', async () => {
     const many = file('many.csv', rows([...sets, ...sets, ...sets]));

@@ -84,6 +84,7 @@ describe('outcomes at their limits', () => {
     ['ended short of it', { releaseS: null, endS: 10 + 2.49 / 0.155 }, 'undecided'], ['quiet, let go', { onsetS: null, releaseS: 75 }, 'falseRelease'],
     ['quiet, held', { onsetS: null, releaseS: null }, 'held'],
   ])('%s: %s', (_, more, outcome) => expect(at(1, 0.155, more).outcome).toBe(outcome));
+  it('an onset without a rate cannot be judged from a table', () => expect(() => at(1, 0.155, { rateDegPerS: null })).toThrow(RangeError));
   it('0.15 s is the soonest where everything can be seen', () => {
     const soon = (releaseS: number) => judgeTrial({ rateDegPerS: 2, onsetS: 10, releaseS, endS: 76, limitDeg: 2.5 }, 0);
     expect([soon(10.15).outcome, soon(10.1499).outcome]).toEqual(['caught', 'falseRelease']);

@@ -10,7 +10,7 @@ import { raceGrid } from '../../sim/stats/race-grid.js';
 import { garwood } from '../../sim/stats/rate.js';
 import { sensitivity } from '../../sim/stats/sensitivity.js';
 import { kaplanMeier, logLogLimits, medianOf, restrictedMean, type Observation } from '../../sim/stats/survival.js';
-import { caughtOf, observationsOf, raceRunsOf } from '../../sim/stats/tally.js';
+import { caughtOf, observationsOf, raceRunsOf, rateGroups } from '../../sim/stats/tally.js';
 import { judgeTrial, type Trial } from '../../sim/stats/trial.js';
 
 const share = fc.double({ min: 0.001, max: 0.999, noNaN: true });
@@ -81,6 +81,18 @@ describe('curves', () => {
       if (fit !== null && fitScaled !== null && fit.sigma > 1e-3) expect(fitScaled.median / fit.median / k).toBeCloseTo(1, 6);
       const first = observationsOf(one);
       if (first.length > 0) expect(logRank([{ first: grow(first), second: grow(others) }]).chiSquare ?? 0).toBeCloseTo(logRank([{ first, second: others }]).chiSquare ?? 0, 9);
+    }));
+  });
+});
+
+describe('flown rates', () => {
+  it('every trial with growth stands in one of them, and its rate is no more than a tenth from it', () => {
+    fc.assert(fc.property(fc.array(fc.double({ min: 0.05, max: 1, noNaN: true }), { minLength: 1, maxLength: 60 }), (rates) => {
+      const all = judged(rates.map((rateDegPerS): Trial => ({ rateDegPerS, onsetS: 5, releaseS: 5 + 1 / rateDegPerS, endS: 76, limitDeg: 2.5 })));
+      const groups = rateGroups(all);
+      expect(groups.flatMap((group) => group.trials).length).toBe(rates.length);
+      for (const { rateDegPerS, trials: flown } of groups) for (const one of flown) expect(Math.abs(Math.log(one.rateDegPerS! / rateDegPerS))).toBeLessThan(Math.log(1.1) + 1e-9);
+      groups.reduce((before, { rateDegPerS }) => { expect(rateDegPerS).toBeGreaterThan(before); return rateDegPerS; }, 0);
     }));
   });
 });
