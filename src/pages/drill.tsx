@@ -10,7 +10,7 @@ import type { Flying, House } from './house.js';
 import { fromFile, goInstead, lastDrill, left, record, route, started } from './session.js';
 import { bindings, latchedHold, letters, look, loudness, muted, spokenPointers } from './settings.js';
 import { isNews } from './news.js';
-import { Tabs } from './tabs.js';
+import { keepFocus, Tabs } from './tabs.js';
 import { Frozen, Talk } from './talk.js';
 import { Twins } from './twins.js';
 
@@ -103,9 +103,9 @@ export function Drill({ house, number, seed }: { house: House; number: number; s
     <div class="drill-page" style={{ fontSize: `${at.value.type.label}px` }}>
       <header class="drill-head" style={{ ...sides(at.value.head.x), height: `${at.value.head.h}px` }}>
         <h1 style={{ maxWidth: `${at.value.head.w}px` }}>Drill {number} <span class={put ? 'unseen' : undefined}>{task.value}</span></h1>
-        {put && <button class="plain drill-put" type="button" style={{ left: '4.6em' }} onClick={() => { aside.value = null; }}>{picture?.talk?.answers.length === 0 ? 'Message' : 'Question'}</button>}
+        {put && <button class="plain drill-put" type="button" onMouseDown={keepFocus} style={{ left: '4.6em' }} onClick={() => { aside.value = null; }}>{picture?.talk?.answers.length === 0 ? 'Message' : 'Question'}</button>}
         <div class="drill-tools">
-          <button class="plain" type="button" aria-pressed={muted.value} onClick={() => { muted.value = !muted.value; }}>{muted.value ? 'Sound off' : 'Sound on'}</button>
+          <button class="plain" type="button" aria-pressed={muted.value} onMouseDown={keepFocus} onClick={() => { muted.value = !muted.value; }}>{muted.value ? 'Sound off' : 'Sound on'}</button>
           <button class="plain" type="button" onClick={({ timeStamp }) => flying.value?.pause(timeStamp)}>Pause</button>
         </div>
       </header>

@@ -14,6 +14,9 @@ interface Props {
   readonly turn: (tab: Tab) => void;
 }
 
+/** A press of the mouse beside the switch must not take the focus from a key that holds it. */
+export const keepFocus = (event: Event): void => event.preventDefault();
+
 const NAMES: Readonly<Record<Tab, string>> = { flaps: 'Flaps', thrust: 'Thrust', gear: 'Gear' };
 
 export function Tabs({ at, panel, now, tab, turn }: Props) {
@@ -23,7 +26,7 @@ export function Tabs({ at, panel, now, tab, turn }: Props) {
   return (
     <div class="tabs" role="group" aria-label="Levers" style={over(at.tabs)}>
       {TABS.map((one) => (
-        <button key={one} type="button" class="tab" data-tab={one} aria-pressed={tab === one} onClick={() => turn(one)}>
+        <button key={one} type="button" class="tab" data-tab={one} aria-pressed={tab === one} onMouseDown={keepFocus} onClick={() => turn(one)}>
           {NAMES[one]} <span>{said[one]}</span>
         </button>
       ))}

@@ -2,6 +2,7 @@
 import type { ComponentChildren } from 'preact';
 import type { Layout } from '../view/place.js';
 import type { Talk as Said } from '../view/picture.js';
+import { keepFocus } from './tabs.js';
 import { over } from './twins.js';
 
 interface Props {
@@ -23,7 +24,7 @@ export function Talk({ at, talk: { id, text, answers, part, waiting }, later }: 
           {answers.map((answer, index) => <button key={answer} type="button" class="talk-answer" data-control={`answer${index + 1}`}>{answer}</button>)}
         </div>
       )}
-      {at.talkOver && !at.tabbed && <button type="button" class="plain talk-later" onClick={later}>Later</button>}
+      {at.talkOver && !at.tabbed && <button type="button" class="plain talk-later" onMouseDown={keepFocus} onClick={later}>Later</button>}
     </Box>
   );
 }

@@ -68,7 +68,7 @@ function rangeOf(id: Control['id'], panel: Panel, now: Picture): Range {
   switch (id) {
     // Values run with the settings by their order: their places on the lever are evenly apart.
     case 'lever': return { from: 0, to: panel.settings.length - 1, value: Math.max(0, panel.settings.findIndex(({ deg }) => deg === now.flapLeverDeg)), inset: 0 };
-    case 'selectSpeed': return { from: panel.stripKt[0], to: panel.stripKt[1], value: Math.round(now.selectedKt), inset: STRIP_INSET };
+    case 'selectSpeed': return { from: panel.stripKt[0], to: panel.stripKt[1], value: Math.min(Math.max(Math.round(now.selectedKt), panel.stripKt[0]), panel.stripKt[1]), inset: STRIP_INSET };
     case 'roll': return { from: -1, to: 1, value: now.handControl, inset: 10 };
     case 'leftThrust': return { from: 0, to: panel.tlaMaxDeg, value: Math.round(now.leftTlaDeg), inset: THRUST_INSET };
     case 'rightThrust': return { from: 0, to: panel.tlaMaxDeg, value: Math.round(now.rightTlaDeg), inset: THRUST_INSET };

@@ -13,7 +13,7 @@ export function gear(frame: Frame): Part {
   // Under tabs its name stands above it already.
   if (!at.tabbed) node.addChild(...caption('Gear', gearState, frame));
   const x = place.x + 20 * Math.max(at.scale, 0.95);
-  const rows = { up: place.y + place.h * 0.22, moving: place.y + place.h * 0.5, down: place.y + place.h * 0.78 };
+  const rows = { up: place.y + place.h * 0.2, moving: place.y + place.h * 0.47, down: place.y + place.h * 0.74 };
   const slot = new Graphics().moveTo(x, rows.up).lineTo(x, rows.down).stroke({ width: 5 * at.scale, color: ink.hair, cap: 'round' });
   const wheel = new Graphics();
   const r = Math.min(14 * at.scale, place.h * 0.17);
@@ -23,20 +23,23 @@ export function gear(frame: Frame): Part {
   const size = at.type.label;
   const words = (['up', 'moving', 'down'] as const).map((state) => {
     const plain = label(state === 'moving' ? '' : state, { size, colour: ink.soft });
-    const chosen = label(state === 'down' ? 'locked down' : state, { size, colour: ink.ink, weight: '700' });
+    const chosen = label(state, { size: state === 'moving' ? size * 0.92 : size, colour: ink.ink, weight: '700' });
     for (const one of [plain, chosen]) one.place(left, rows[state]);
     const room = (place.x + place.w - left) / Math.max(chosen.node.width, 1);
     if (room < 1) chosen.node.scale.set(room);
     return { state, plain, chosen };
   });
+  const locked = label('locked', { size: at.type.small, colour: ink.ink, weight: '600' });
+  locked.place(left, rows.down + size * 1.05);
   // On the way: the slot is hatched between its ends.
   const way = new Graphics();
   hatch(way, { x: x - 5, y: rows.up, w: 10, h: rows.down - rows.up }, 6, ink.ink, 1.25);
-  node.addChild(slot, way, wheel, ...words.flatMap(({ plain, chosen }) => [plain.node, chosen.node]));
+  node.addChild(slot, way, wheel, locked.node, ...words.flatMap(({ plain, chosen }) => [plain.node, chosen.node]));
   return {
     node,
     show(now: Picture) {
       wheel.position.set(x, rows[now.gearLever]);
+      locked.node.visible = !now.blank && now.gear === 'down';
       way.visible = !now.blank && now.gear === 'moving';
       for (const { state, plain, chosen } of words) {
         const is = !now.blank && state === now.gear;

@@ -34,7 +34,7 @@ export const READINGS: readonly Reading[] = [
     id: 'selected', name: 'Selected speed', place: 'speed',
     say: shown((now) => `${knots(now.selectedKt)}, speed hold ${now.speedHold ? 'on' : 'off'}`),
   },
-  { id: 'limit', name: 'Limit speed', place: 'speed', say: shown((now) => `${knots(now.limitKt)}, ${now.limitOf}`) },
+  { id: 'limit', name: 'Limit speed', place: 'speed', say: shown((now) => (Number.isFinite(now.limitKt) ? `${knots(now.limitKt)}, ${now.limitOf}` : 'none')) },
   {
     id: 'manoeuvre', name: 'Manoeuvre speed', place: 'speed',
     say: shown((now) => `${knots(now.manoeuvreKt)}${now.manoeuvreHollow ? ', once both sides are there' : ''}`),

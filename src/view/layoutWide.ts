@@ -44,7 +44,7 @@ export function wide(width: number, height: number): Layout {
   const slot = columnEnd - slotTop;
 
   // The fan takes what the column leaves beside its figures; the wing section ahead of the hinge takes the rest.
-  const figures = 46 * scale;
+  const figures = 49 * scale;
   const hingeY = top + caption + 40 * scale;
   const fanBottom = callY - 12;
   const radius = Math.min(fanBottom - 34 * scale - hingeY, Math.max((flapsW - figures) * 0.67, FULL_RADIUS));

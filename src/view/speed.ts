@@ -70,7 +70,7 @@ export function speed(frame: Frame): Part {
 
   function placeLabels(now: Picture, wishes: number[], tagY: number): void {
     const words = [now.limitKt, now.manoeuvreKt, now.lowestKt].map((kt) => (Number.isFinite(kt) ? `${Math.round(kt)}` : ''));
-    const reasons = [now.limitOf, now.manoeuvreHollow ? 'manoeuvre, not yet' : 'manoeuvre', 'stall warning'];
+    const reasons = [Number.isFinite(now.limitKt) ? now.limitOf : '', now.manoeuvreHollow ? 'manoeuvre, not yet' : 'manoeuvre', 'stall warning'];
     // The tag takes the room of its own; labels give way to it as to each other.
     const gap = narrow ? tagH * 0.8 : tagH * 1.02;
     const places = spread([...wishes, tagY], gap, strip.top, strip.bottom);
@@ -89,7 +89,8 @@ export function speed(frame: Frame): Part {
     bands.clear();
     hatch(bands, { x: rule.x, y: strip.top, w: rule.w, h: limitY - strip.top }, 6, ink.soft);
     hatch(bands, { x: rule.x, y: lowestY, w: rule.w, h: strip.bottom - lowestY }, 6, ink.soft);
-    for (const y of [limitY, lowestY]) bands.moveTo(rule.x - 4, y).lineTo(edge + lane, y);
+    // Where there is no limit there is no mark of one.
+    for (const y of limitY > strip.top ? [limitY, lowestY] : [lowestY]) bands.moveTo(rule.x - 4, y).lineTo(edge + lane, y);
     bands.stroke({ width: 2, color: ink.ink });
   }
 

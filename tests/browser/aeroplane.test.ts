@@ -190,6 +190,23 @@ describe('words of the outside', () => {
     await close();
   });
 
+  test('a key that holds goes on holding while the mouse turns a tab, puts words aside or mutes the page', async () => {
+    const { page, close } = await flyScenario(plain({ events: [asks(2.5, 'Say altitude.', ['5600 ft', '6500 ft'])] }), { width: 390, height: 844 });
+    await makeReady(page);
+    await page.keyboard.down('e');
+    await expect.poll(() => isPressed(page, 'extend')).toBe(true);
+    await page.locator('[data-tab=gear]').click();
+    await page.getByRole('button', { name: /Sound/ }).click();
+    await page.getByText('Say altitude.').waitFor();
+    await page.locator('[data-tab=thrust]').click();
+    await page.getByRole('button', { name: 'Question' }).click();
+    await page.getByRole('button', { name: '5600 ft' }).click();
+    await pause(page);
+    expect(await isPressed(page, 'extend')).toBe(true);
+    await page.keyboard.up('e');
+    await close();
+  });
+
   test('a message is shown without a question, and is heard', async () => {
     const { page, close } = await flyScenario(plain({ events: [{ when: { atS: 0.5 }, do: 'message', text: 'Runway two six in use.' }] }));
     await expect.poll(() => page.locator('[role=alert]', { hasText: 'Runway two six in use.' }).count()).toBe(1);

@@ -28,6 +28,11 @@ test('readings in words', () => {
   });
 });
 
+test('no limit is no number', () => {
+  const limit = READINGS.find(({ id }) => id === 'limit')!;
+  expect(limit.say({ ...picture, limitKt: Infinity, limitOf: 'no limit' }, panel)).toBe('none');
+});
+
 test('a blanked instrument says so and nothing else', () => {
   for (const { say } of READINGS) expect(say({ ...picture, blank: true }, panel)).toBe('blank');
 });
