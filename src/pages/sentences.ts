@@ -1,6 +1,6 @@
 /** The one line above everything: what happened, and what the hand did about it. Then what it cost. */
 import type { RunRecord } from '../../sim/files/index.js';
-import { failures, firstOf, holds, isArrival, lastRow, rowAt, shownApart, stillMoving, trulyApart, type Facts, type Failure } from './course.js';
+import { eventsOf, failures, firstOf, holds, isArrival, lastRow, rowAt, shownApart, stillMoving, trulyApart, type Facts, type Failure } from './course.js';
 import { FAULT_WORDS } from './faults.js';
 import { degrees, percent, seconds, whoFlew } from './words.js';
 
@@ -11,17 +11,18 @@ type Run = Pick<RunRecord, 'scenario' | 'source'>;
 
 /** What went wrong, as sentences; none when nothing did that could be noticed. */
 export function whatHappened(facts: Facts, { scenario }: Run): string[] {
-  const split = splitSentence(facts);
+  const split = splitSentence(facts, scenario);
   return [...(split === null ? [] : [split]), ...failures(facts, scenario).flatMap((one) => failureSentence(facts, one))];
 }
 
-function splitSentence(facts: Facts): string | null {
+function splitSentence(facts: Facts, { faults }: Run['scenario']): string | null {
   const { fault, flight: { score: { onsetS } } } = facts;
   if (onsetS === null) return null;
   if (fault === null || fault.side === null) return 'The sides parted.';
   if (fault.kind === 'pointer') return `The ${fault.side} pointer went false; the side itself was whole.`;
   const row = rowAt(facts, onsetS);
-  const did = Object.entries(FAULT_WORDS).find(([kind]) => kind === fault.kind)?.[1].did ?? 'parted';
+  const acted = faults.find(({ name, kind }) => kind === fault.kind && eventsOf(facts, 'fault').some((event) => event.name === name && event.atS <= onsetS));
+  const did = acted?.kind === 'lag' && acted.ratio < 0 ? 'was driven back' : acted === undefined ? 'parted' : FAULT_WORDS[acted.kind].did;
   return `The ${fault.side} side ${did}${row === undefined ? '' : ` at ${(fault.side === 'left' ? row.leftDeg : row.rightDeg).toFixed(1)}°`}.`;
 }
 
@@ -69,16 +70,25 @@ function parted(facts: Facts, run: Run): string[] {
   return [`${later}, ${degrees(growthAtReleaseDeg)} further apart${past}.`];
 }
 
-/** No release that counts behind the onset. */
+/** No release that counts behind the onset: the hand stayed on, or came off only at a setting on the way. */
 function handStayed(facts: Facts, run: Run): string {
   const { fault, flight: { score: { onsetS } } } = facts;
+  const from = onsetS ?? 0;
   const end = lastRow(facts);
   const apart = end === undefined ? '' : fault?.kind === 'pointer'
     ? `the pointers stood ${degrees(shownApart(end))} apart at the end` : `the sides stood ${degrees(trulyApart(end))} apart at the end`;
-  const behind = holds(facts).filter(([, toS]) => toS > (onsetS ?? 0));
-  const endS = end?.atS ?? 0;
-  if (behind.length > 0 && behind.every(([, toS]) => toS >= endS - 1e-6)) return `The hand stayed on, and ${apart}.`;
-  return `${whoFlew(run)} let go for no split behind that, and ${apart}.`;
+  const off = holds(facts).find(([, toS]) => toS > from)?.[1];
+  if (off === undefined) return `The hand was off the switch, and ${apart}.`;
+  if (off >= (end?.atS ?? 0) - 1e-6) return `The hand stayed on, and ${apart}.`;
+  const setting = eventsOf(facts, 'setting').find(({ atS }) => Math.abs(atS - off) < 0.02);
+  const came = setting?.deg === undefined ? `${whoFlew(run)} let go at ${seconds(off)}` : `${whoFlew(run)} stopped at ${nameIn(run.scenario, setting.deg)} on the way`;
+  const call = firstOf(facts, 'splitCall', from);
+  return call === undefined ? `${came} and called no split; ${apart}.` : `${came} and called a split at ${seconds(call.atS)}; ${apart}.`;
+}
+
+/** Name of a setting, where the record holds its airframe in full; else its degrees. */
+function nameIn({ airframe }: Run['scenario'], deg: number): string {
+  return (typeof airframe === 'string' ? undefined : airframe.settings.find((one) => one.deg === deg)?.name) ?? `${deg}`;
 }
 
 /** Nothing parted. */

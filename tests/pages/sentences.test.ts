@@ -106,6 +106,17 @@ test('an arrival with a call in time is a release for the split; without one it 
   expect(flies()).toMatch(/^The left side stopped at 14\.2°\. You stopped at the setting with the pointers 1\.\d\d° apart, and called no split\.$/);
 });
 
+test('a hand that came off only at a setting on the way is told so, with its call or without', () => {
+  const change: Change = { fault: { name: 'x', kind: 'lag', side: 'right', ratio: 0.5, when: { flapDeg: 8 } }, settings: [9, 16], start: { flapDeg: 7, flapLeverDeg: 9 }, limitS: 40 };
+  const flies = (...more: Exclude<Parameters<typeof flown>[1], string>): string => judge(byPerson(flown(change, [...HOLD, { atS: 16, do: 'releaseDrive' }, ...more])), change.fault!);
+  expect(flies()).toMatch(/^The right side fell behind at 8\.0°\. You stopped at 9 on the way and called no split; the sides stood 0\.\d\d° apart at the end\.$/);
+  expect(flies({ atS: 18, do: 'callSplit' })).toMatch(/ You stopped at 9 on the way and called a split at 18\.0 s; the sides stood 0\.\d\d° apart at the end\.$/);
+});
+
+test('a side that goes back while the other goes out was driven back', () => {
+  expect(judge(flown({ fault: FAULTS_OF_THE_JOB.lag, start: { flapDeg: 9 }, limitS: 60 }, 'prompt'), FAULTS_OF_THE_JOB.lag)).toMatch(/^The left side was driven back at 10\.\d°\./);
+});
+
 test('a release sooner than any reaction is told as one, under both rules', () => {
   const bias: Fault = { name: 'x', kind: 'pointer', side: 'left', mode: 'bias', biasDeg: 2, when };
   for (const scored of [true, false]) {
