@@ -21,8 +21,8 @@ interface Keeper {
   readonly book: House['logbook'];
   readonly exportAll: House['exportLogbook'];
   readonly importFrom: House['importLogbook'];
-  /** Notes a run of a drill from now on, and keeps its record at the end. */
-  follow(drill: number, running: RunningDrill): void;
+  /** Notes a run of a drill or of a set from now on, and keeps its record at the end. @returns the id of its entry */
+  follow(of: { readonly drill: number } | { readonly attempt: string }, running: RunningDrill): string;
   /** The record of a kept run has become another: it takes its place. */
   again(before: RunRecord, now: RunRecord): void;
 }
@@ -68,8 +68,11 @@ export function keeper(app: string): Keeper {
       const { importBook } = await logbook();
       return importBook(await book(), file, { id: newId, progress, stop });
     },
-    follow(drill, running) {
-      const about: About = { id: newId(), person: person.value, atMs: Date.now(), drill, imported: false, abandoned: false };
+    follow(of, running) {
+      const about: About = {
+        id: newId(), person: person.value, atMs: Date.now(), imported: false, abandoned: false,
+        drill: 'drill' in of ? of.drill : null, attempt: 'attempt' in of ? of.attempt : null,
+      };
       const letGo = hold(about.id);
       const note = (): void => {
         const draft = running.draft();
@@ -84,6 +87,7 @@ export function keeper(app: string): Keeper {
         clearInterval(noting);
         void keep(record, about).finally(letGo);
       });
+      return about.id;
     },
     again(before, now) {
       const about = known.get(before.digest);
@@ -119,4 +123,4 @@ async function takeIn(book: Book): Promise<void> {
 }
 
 /** 128 random bits as text: randomUUID is absent over plain http on a network. */
-const newId = (): string => [...crypto.getRandomValues(new Uint32Array(4))].map((word) => word.toString(16).padStart(8, '0')).join('');
+export const newId = (): string => [...crypto.getRandomValues(new Uint32Array(4))].map((word) => word.toString(16).padStart(8, '0')).join('');

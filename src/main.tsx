@@ -66,7 +66,7 @@ async function fly(cabin: Cabin): Promise<Flying> {
       cabin.onPause(loss);
     },
   });
-  keeping.follow(cabin.number, running);
+  keeping.follow({ drill: cabin.number }, running);
   running.onEnd(cabin.onEnd);
   return {
     panel, onPicture: running.onPicture, pause, resume: running.resume, stop: running.stop,

@@ -9,7 +9,7 @@ const ALL = { person: null, outcome: null };
 const runs = [flown(1), flown(2), flown(3)];
 let ids = 0;
 const quiet = { id: () => `new ${ids += 1}`, progress: () => undefined, stop: () => false };
-const told = { person: 'ada', atMs: 5, drill: 2, abandoned: false };
+const told = { person: 'ada', atMs: 5, attempt: null, drill: 2, abandoned: false };
 
 async function filled(): Promise<Book> {
   const book = await emptyBook();

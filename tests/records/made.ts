@@ -21,4 +21,4 @@ export function flown(seed: number): RunRecord {
   return scriptedRecord({ model: MODEL_VERSION, app: 'test', seed, airframe: AIRFRAME, scenario, commands, end, hash, outcome, score });
 }
 
-export const about = (id: string, more: Partial<About> = {}): About => ({ id, person: 'ada', atMs: 1000, drill: 1, imported: false, abandoned: false, ...more });
+export const about = (id: string, more: Partial<About> = {}): About => ({ id, person: 'ada', atMs: 1000, attempt: null, drill: 1, imported: false, abandoned: false, ...more });

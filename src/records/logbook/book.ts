@@ -1,5 +1,6 @@
 /** The logbook: every run, kept on this machine. Each act is one transaction, so a page that dies loses nothing finished. */
 import type { RunRecord } from '../../../sim/files/index.js';
+import { withRun, type Attempt } from './attempt.js';
 import { entryOf, type About, type Entry } from './entry.js';
 import { troubleOf, type Kept, type Store, type Unfinished } from './store.js';
 
@@ -38,6 +39,9 @@ export interface Book {
   putBack(ids: readonly string[]): Promise<void>;
   /** Deletes for good what was taken off before a moment. @returns how many */
   sweepAway(beforeMs: number): Promise<number>;
+  /** Flights of sets, the latest first. */
+  attempts(): Promise<Attempt[]>;
+  keepAttempt(attempt: Attempt): Promise<void>;
   people(): Promise<string[]>;
   addPerson(name: string, nowMs: number): Promise<void>;
   lastExportMs(): Promise<number | null>;
@@ -75,8 +79,12 @@ export function bookOn(store: Store): Book {
     forget: (id) => told(() => store.delete('journal', id)),
     keep: (record, about) => told(async () => {
       const entry = entryOf(record, about);
-      const work = store.transaction(['entries', 'records', 'journal'], 'readwrite');
+      const work = store.transaction(['entries', 'records', 'journal', 'attempts'], 'readwrite');
+      // The run of a set and its being done are one: a page that dies loses both or none.
+      const attempts = work.objectStore('attempts');
+      const attempt = about.attempt === null ? undefined : await attempts.get(about.attempt);
       await Promise.all([
+        ...(attempt === undefined ? [] : [attempts.put(withRun(attempt, entry.id, entry.outcome))]),
         work.objectStore('entries').put(listed(entry)), work.objectStore('records').put(JSON.stringify(record), entry.id),
         work.objectStore('journal').delete(entry.id), work.done,
       ]);
@@ -102,6 +110,8 @@ export function bookOn(store: Store): Book {
       await work.done;
       return old.length;
     }),
+    attempts: () => told(async () => (await store.getAll('attempts')).sort((a, b) => b.startedMs - a.startedMs)),
+    keepAttempt: (attempt) => told(async () => { await store.put('attempts', attempt); }),
     people: () => told(async () => (await store.getAll('people')).sort((a, b) => a.addedMs - b.addedMs).map(({ name }) => name)),
     addPerson: (name, addedMs) => told(async () => { await store.put('people', { name, addedMs }); }),
     lastExportMs: () => told(async () => (await store.get('meta', 'lastExportMs')) ?? null),

@@ -10,6 +10,8 @@ export interface Entry {
   readonly person: string;
   /** When it was flown by this machine's calendar, ms since 1970; an imported run keeps what its file says. */
   readonly atMs: number;
+  /** The flight of a set that it belongs to; null for a run of its own. */
+  readonly attempt: string | null;
   /** Number of the shipped drill; null for a run of something else. */
   readonly drill: number | null;
   /** The task in words that give nothing away: flaps from 4 to 16. */
@@ -29,7 +31,7 @@ export interface Entry {
 }
 
 /** What the logbook knows of a run beside its record. */
-export type About = Pick<Entry, 'id' | 'person' | 'atMs' | 'drill' | 'imported' | 'abandoned'>;
+export type About = Pick<Entry, 'id' | 'person' | 'atMs' | 'attempt' | 'drill' | 'imported' | 'abandoned'>;
 
 /** The entry of a record. */
 export function entryOf(record: RunRecord, about: About): Entry {

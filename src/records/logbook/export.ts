@@ -20,9 +20,9 @@ export async function exportBook(book: Book, app: string, progress: (done: numbe
   let after: Cursor | null = null;
   do {
     const page = await book.list({ person: null, outcome: null }, after);
-    for (const { id, person, atMs, drill, abandoned } of page.entries) {
+    for (const { id, person, atMs, attempt, drill, abandoned } of page.entries) {
       const record = await book.record(id);
-      if (record !== null) await write(runLine({ person, atMs, drill, abandoned }, record));
+      if (record !== null) await write(runLine({ person, atMs, attempt, drill, abandoned }, record));
       done += 1;
     }
     progress(done, runs);

@@ -17,7 +17,7 @@ export interface Head {
 }
 
 /** What a line keeps beside the record. */
-export type Told = Pick<About, 'person' | 'atMs' | 'drill' | 'abandoned'>;
+export type Told = Pick<About, 'person' | 'atMs' | 'attempt' | 'drill' | 'abandoned'>;
 
 export const headLine = (head: Head): string => `${JSON.stringify(head)}\n`;
 export const runLine = (told: Told, record: RunRecord): string => `${JSON.stringify({ ...told, record })}\n`;
@@ -34,10 +34,10 @@ export function headOf(line: string): Head | null {
 export function toldOf(line: string): { readonly told: Told; readonly recordText: string } | null {
   const value = parsed(line);
   if (typeof value !== 'object' || value === null || !('record' in value)) return null;
-  const { person, atMs, drill, abandoned, record } = value as Record<string, unknown>;
+  const { person, atMs, attempt, drill, abandoned, record } = value as Record<string, unknown>;
   if (typeof person !== 'string' || person.length > 40 || typeof atMs !== 'number' || !Number.isFinite(atMs)) return null;
   const number = typeof drill === 'number' && Number.isInteger(drill) && drill >= 1 && drill <= 9999 ? drill : null;
-  return { told: { person, atMs, drill: number, abandoned: abandoned === true }, recordText: JSON.stringify(record) };
+  return { told: { person, atMs, attempt: typeof attempt === 'string' && /^[0-9a-f]{32}$/.test(attempt) ? attempt : null, drill: number, abandoned: abandoned === true }, recordText: JSON.stringify(record) };
 }
 
 function parsed(line: string): unknown {

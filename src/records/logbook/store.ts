@@ -1,9 +1,10 @@
 /** The store of the logbook in the browser: small entries to list, whole records to open, both in one transaction. */
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
 import type { FlownDraft, FlownSetting } from '../../../sim/files/index.js';
+import type { Attempt } from './attempt.js';
 import type { About, Entry } from './entry.js';
 
-export const VERSION = 1;
+export const VERSION = 2;
 
 /**
  * An entry as it is kept. `back` is the time negated, so that a plain read of an index comes newest first; an entry that
@@ -34,6 +35,7 @@ interface Stores extends DBSchema {
   records: { key: string; value: string };
   /** Runs that are being flown, by the id their entry will have. */
   journal: { key: string; value: Unfinished };
+  attempts: { key: string; value: Attempt };
   people: { key: string; value: { readonly name: string; readonly addedMs: number } };
   meta: { key: string; value: number };
 }
@@ -67,6 +69,7 @@ export async function openStore(name = 'evenhand'): Promise<Store> {
   try {
     const store = await openDB<Stores>(name, VERSION, {
       upgrade(made, from) {
+        if (from < 2) made.createObjectStore('attempts', { keyPath: 'id' });
         if (from >= 1) return;
         const entries = made.createObjectStore('entries', { keyPath: 'id' });
         // One index a filter, so that a page is one read however long the book. The id orders runs of one millisecond.

@@ -1,0 +1,27 @@
+/** One flight of a set, over as many sittings as it takes: which runs are done, and what became of them. */
+import type { RunRecord } from '../../../sim/files/index.js';
+
+export interface Attempt {
+  readonly id: string;
+  /** Name of the shipped set. It is the instructor's, and no page shows it. */
+  readonly set: string;
+  /** The set was drawn by it as a whole, before the first run. */
+  readonly seed: number;
+  readonly person: string;
+  /** Name that the trainee gave it beforehand; empty for none. */
+  readonly name: string;
+  readonly startedMs: number;
+  /** Runs of the set. */
+  readonly runs: number;
+  /** Runs done, in their order: the entry of each in the logbook. A void run is done as well, and counts as void. */
+  readonly done: readonly { readonly entry: string; readonly outcome: RunRecord['outcome'] }[];
+  /** When it was left off before its last run, ms since 1970; null: it was not. */
+  readonly leftMs: number | null;
+}
+
+/** The place of the next run, from 0; null where there is none. */
+export const nextPlace = ({ done, runs, leftMs }: Attempt): number | null => (leftMs === null && done.length < runs ? done.length : null);
+
+/** The attempt behind a run. A run that is in it already changes nothing. */
+export const withRun = (attempt: Attempt, entry: string, outcome: RunRecord['outcome']): Attempt =>
+  (attempt.done.some((one) => one.entry === entry) ? attempt : { ...attempt, done: [...attempt.done, { entry, outcome }] });
