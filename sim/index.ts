@@ -45,6 +45,7 @@ export { reportOf, type Report } from './stats/report.js';
 export { type CurveStep, type RateCurve } from './stats/curve.js';
 export { kaplanMeier, logLogLimits, type Observation, type Step } from './stats/survival.js';
 export { logRank, type LogRank, type Stratum } from './stats/log-rank.js';
+export { flownSet, trialOfRun, type FlownSet } from './stats/flown-set.js';
 export { compareBlocks, type BlockChange, type BlockVerdict } from './stats/blocks.js';
 export { type AtRate } from './stats/race.js';
 export { RACE_PRIOR } from './stats/race-likelihood.js';

@@ -14,19 +14,28 @@ export interface Shelved {
 const airframeTexts = import.meta.glob<string>('../../scenarios/airframes/*.json', { query: '?raw', import: 'default', eager: true });
 const drillTexts = import.meta.glob<string>('../../scenarios/drills/*.json', { query: '?raw', import: 'default', eager: true });
 
+const nameOf = (file: string): string => /([^/]+)\.json$/.exec(file)?.[1] ?? file;
+
+/** The airframes by name. */
+export const airframesOnShelf = (): Map<string, Airframe> => new Map(
+  Object.entries(airframeTexts).map(([file, text]) => {
+    const airframe = sound(readAirframe(text, file));
+    return [airframe.name, airframe] as const;
+  }),
+);
+
+/** The drills by the name of their file. */
+export function drillsOnShelf(): Map<string, Scenario> {
+  const airframes = airframesOnShelf();
+  return new Map(Object.entries(drillTexts).map(([file, text]) => [nameOf(file), sound(readScenario(text, file, (name) => airframes.get(name)))] as const));
+}
+
 /** The drills in the order of their numbers, first 1. */
 export function shelf(): Shelved[] {
-  const airframes = new Map(
-    Object.entries(airframeTexts).map(([file, text]) => {
-      const airframe = sound(readAirframe(text, file));
-      return [airframe.name, airframe] as const;
-    }),
-  );
-  const find = (name: string): Airframe | undefined => airframes.get(name);
-  return Object.keys(drillTexts)
-    .map((file) => {
-      const scenario = sound(readScenario(drillTexts[file] as string, file, find));
-      const airframe = airframeOf(scenario, find);
+  const airframes = airframesOnShelf();
+  return [...drillsOnShelf()]
+    .map(([file, scenario]) => {
+      const airframe = airframeOf(scenario, (name) => airframes.get(name));
       if (airframe === undefined) throw new Error(`${file}: names an airframe that is not shipped`);
       return { scenario, airframe };
     })
@@ -34,7 +43,7 @@ export function shelf(): Shelved[] {
 }
 
 /** A shipped file with a problem is a fault of the build, and is not passed over. */
-function sound<T>(read: Read<T>): T {
+export function sound<T>(read: Read<T>): T {
   if (read.ok) return read.value;
   throw new Error(read.problems.map(({ file, line, column, found }) => `${file}:${line}:${column}: ${found}`).join('\n'));
 }

@@ -11,8 +11,9 @@ export interface Attempt {
   /** Name that the trainee gave it beforehand; empty for none. */
   readonly name: string;
   readonly startedMs: number;
-  /** Runs of the set. */
+  /** Runs of the set, and blocks of them with a pause between. */
   readonly runs: number;
+  readonly blocks: number;
   /** Runs done, in their order: the entry of each in the logbook. A void run is done as well, and counts as void. */
   readonly done: readonly { readonly entry: string; readonly outcome: RunRecord['outcome'] }[];
   /** When it was left off before its last run, ms since 1970; null: it was not. */
@@ -25,3 +26,9 @@ export const nextPlace = ({ done, runs, leftMs }: Attempt): number | null => (le
 /** The attempt behind a run. A run that is in it already changes nothing. */
 export const withRun = (attempt: Attempt, entry: string, outcome: RunRecord['outcome']): Attempt =>
   (attempt.done.some((one) => one.entry === entry) ? attempt : { ...attempt, done: [...attempt.done, { entry, outcome }] });
+
+/** Whether the next run begins a block behind the first. */
+export const isPause = (attempt: Attempt): boolean => {
+  const place = nextPlace(attempt);
+  return place !== null && place > 0 && place % (attempt.runs / attempt.blocks) === 0;
+};

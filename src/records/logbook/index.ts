@@ -1,5 +1,5 @@
 /** The logbook of this machine: runs kept in the browser, listed, opened, taken off, carried away in one file and back. */
-export { nextPlace, withRun, type Attempt } from './attempt.js';
+export { isPause, nextPlace, withRun, type Attempt } from './attempt.js';
 export { bookOn, type Book, type Cursor, type Filter, type PageOf } from './book.js';
 export { entryOf, type About, type Entry } from './entry.js';
 export { exportBook } from './export.js';

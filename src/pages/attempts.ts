@@ -1,0 +1,33 @@
+/** Flights of sets for the pages: the one that is being flown, and what to do next in it. */
+import { signal } from '@preact/signals';
+import type { Attempt } from '../records/logbook/index.js';
+import type { House } from './house.js';
+import { withBook } from './logged.js';
+import { person } from './settings.js';
+
+/** The flight of a set that the pages work on; undefined: not looked up yet; null: there is none. */
+export const attempt = signal<Attempt | null | undefined>(undefined);
+
+/** Looks the latest flight of a set by this person up. */
+export const lookUp = (house: House, number: number): Promise<void | undefined> => withBook(house, async (book) => {
+  const name = await house.setName(number);
+  attempt.value = (await book.attempts()).find((one) => one.set === name && one.person === person.value) ?? null;
+});
+
+/** Begins a new flight: the whole set is drawn now, by a seed that nobody has seen. */
+export const begin = (house: House, number: number, name: string, { runs, blocks }: { readonly runs: number; readonly blocks: number }): Promise<void | undefined> => withBook(house, async (book) => {
+  const random = crypto.getRandomValues(new Uint32Array(5));
+  const made: Attempt = {
+    id: [...random.subarray(0, 4)].map((word) => word.toString(16).padStart(8, '0')).join(''), set: await house.setName(number), seed: random[4] as number,
+    person: person.value, name, startedMs: Date.now(), runs, blocks, done: [], leftMs: null,
+  };
+  await book.keepAttempt(made);
+  attempt.value = made;
+});
+
+/** Leaves a flight off: it is over, and counts as left off. */
+export const leaveOff = (house: House, one: Attempt): Promise<void | undefined> => withBook(house, async (book) => {
+  const left = { ...one, leftMs: Date.now() };
+  await book.keepAttempt(left);
+  attempt.value = left;
+});
