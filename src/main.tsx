@@ -3,13 +3,14 @@ import { signal } from '@preact/signals';
 import { render } from 'preact';
 import type { RunRecord } from '../sim/files/index.js';
 import type { Shelved } from './records/shelf.js';
+import type { ShelvedSet } from './records/sets.js';
 import { readBoard } from './input/board.js';
 import { keyCard, keyGroups, type Printed } from './input/card.js';
 import { bindingsOf } from './input/keys.js';
 import { isBindable, rebind, rebindToDefault } from './input/rebind.js';
 import { App } from './pages/app.js';
 import { keeper } from './keeper.js';
-import type { Cabin, Flying, House, Keys } from './pages/house.js';
+import type { Cabin, Flown, Flying, House, Keys } from './pages/house.js';
 import './pages/look/index.css';
 import { heardOf } from './sound/heard.js';
 import { endSample, playSample } from './sound/sample.js';
@@ -21,6 +22,24 @@ const APP = 'evenhand 0.1.0';
 let shelved: Promise<Shelved[]> | null = null;
 const shelf = (): Promise<Shelved[]> => (shelved ??= import('./records/shelf.js').then((module) => module.shelf()));
 
+let shelvedSets: Promise<ShelvedSet[]> | null = null;
+const sets = (): Promise<ShelvedSet[]> => (shelvedSets ??= import('./records/sets.js').then((module) => module.sets()));
+
+/** The scenario that is flown, and its dice. */
+async function flownOf(of: Flown): Promise<Shelved & { seed: number }> {
+  if ('drill' in of) {
+    const drill = (await shelf())[of.drill - 1];
+    if (drill === undefined) throw new RangeError(`there is no drill ${of.drill}`);
+    return { ...drill, seed: of.seed ?? (crypto.getRandomValues(new Uint32Array(1))[0] as number) };
+  }
+  const [all, { drawSet }] = await Promise.all([sets(), import('../sim/index.js')]);
+  const set = all[of.set - 1]?.of;
+  const run = set === undefined ? undefined : drawSet(set, of.attempt.seed)[of.place];
+  const scenario = run === undefined ? undefined : set?.scenarios[run.rate];
+  if (set === undefined || run === undefined || scenario === undefined) throw new RangeError('there is no such run');
+  return { scenario, airframe: set.airframe, seed: run.seed };
+}
+
 /** What a run needs beside its scenario: fetched while the brief is read. */
 let kit: ReturnType<typeof fetchKit> | null = null;
 const fetchKit = () => Promise.all([import('./run/start.js'), import('./view/stage.js'), import('./input/hands.js')]);
@@ -29,15 +48,12 @@ const fetchKit = () => Promise.all([import('./run/start.js'), import('./view/sta
 const speaker = openSpeaker();
 
 async function fly(cabin: Cabin): Promise<Flying> {
-  const [all, [{ startDrill }, { openStage, RENDERER }, { bindHands }]] = await Promise.all([shelf(), (kit ??= fetchKit())]);
-  const drill = all[cabin.number - 1];
-  if (drill === undefined) throw new RangeError(`there is no drill ${cabin.number}`);
+  const [flown, [{ startDrill }, { openStage, RENDERER }, { bindHands }]] = await Promise.all([flownOf(cabin.of), (kit ??= fetchKit())]);
   const stage = await openStage(cabin.host);
   const running = startDrill({
-    ...drill, app: APP, training: cabin.training === true,
-    seed: cabin.seed ?? (crypto.getRandomValues(new Uint32Array(1))[0] as number),
+    ...flown, app: APP, training: cabin.training === true,
     device: { isolated: crossOriginIsolated, clockGrainMs: grainMs(), renderer: RENDERER, input: '', ...(cabin.assisted.length > 0 ? { assisted: [...cabin.assisted] } : {}) },
-    gauge: { pxPerDeg: pxPerDeg(drill.airframe.gauge.dial, cabin.at.gauge.radius), pixelRatio: devicePixelRatio, mmPerPx: null },
+    gauge: { pxPerDeg: pxPerDeg(flown.airframe.gauge.dial, cabin.at.gauge.radius), pixelRatio: devicePixelRatio, mmPerPx: null },
   });
   const { panel } = running;
   speaker.begin();
@@ -66,7 +82,7 @@ async function fly(cabin: Cabin): Promise<Flying> {
       cabin.onPause(loss);
     },
   });
-  keeping.follow({ drill: cabin.number }, running);
+  keeping.follow('drill' in cabin.of ? { drill: cabin.of.drill } : { attempt: cabin.of.attempt.id }, running);
   running.onEnd(cabin.onEnd);
   return {
     panel, onPicture: running.onPicture, pause, resume: running.resume, stop: running.stop,
@@ -126,6 +142,17 @@ const house: House = {
   drills: async () => {
     const [all, { cardOf }] = await Promise.all([shelf(), import('./pages/card.js')]);
     return all.map((one, index) => cardOf(one, index + 1));
+  },
+  sets: async () => {
+    const [all, { setCard }] = await Promise.all([sets(), import('./pages/setcard.js')]);
+    return all.map(({ of }, index) => setCard(of, index + 1));
+  },
+  setName: async (number) => (await sets())[number - 1]?.name ?? '',
+  async flownSet(number, attempt) {
+    const [all, book, { flownSet }] = await Promise.all([sets(), keeping.book(), import('../sim/index.js')]);
+    const records = (await Promise.all(attempt.done.map(({ entry }) => book.record(entry)))).filter((record) => record !== null);
+    const set = all[number - 1];
+    return set === undefined || records.length === 0 ? null : flownSet(set.of, records);
   },
   warm: () => void (kit ??= fetchKit()),
   fly,

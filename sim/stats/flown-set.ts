@@ -4,12 +4,10 @@ import { countsOf, type SetCounts } from '../set/fly.js';
 import { realisedRates } from '../set/held.js';
 import type { ReadySet } from '../set/ready.js';
 import { personOf, type Person } from './person.js';
-import { rateCurves, type RateCurve } from './curve.js';
 import { TRIAL_OUTCOMES, type JudgedTrial, type TrialOutcome } from './trial.js';
 
 export interface FlownSet {
   readonly person: Person;
-  readonly curves: readonly RateCurve[];
   /** Counts and points of all runs, void ones among them. */
   readonly counts: SetCounts;
   readonly void: number;
@@ -56,7 +54,6 @@ export function flownSet(of: ReadySet, records: readonly RunRecord[]): FlownSet 
   const sizes = new Set(records.map(({ gauge }) => Math.round(gauge.pxPerDeg * 100)));
   return {
     person: personOf(trials, of.set.seenDeg),
-    curves: rateCurves(trials),
     counts: countsOf(of, records.map(({ outcome, score }) => ({ outcome, growthAtReleaseDeg: score.growthAtReleaseDeg }))),
     void: trials.filter(({ outcome }) => outcome === 'void').length,
     assisted: records.filter(({ device }) => (device.assisted ?? []).length > 0).length,

@@ -8,7 +8,9 @@ import { Page } from './frame.js';
 import { Logbook } from './logbook.js';
 import type { House } from './house.js';
 import { Say } from './say.js';
-import { goInstead, route, started } from './session.js';
+import { goInstead, lastDrill, left, route, started } from './session.js';
+import { SetPage } from './setpage.js';
+import { SetRun, SetSay } from './setrun.js';
 import { Setup } from './setup.js';
 
 export function App({ house }: { house: House }) {
@@ -16,13 +18,33 @@ export function App({ house }: { house: House }) {
   switch (now.page) {
     case 'choose': return <Choose house={house} />;
     case 'brief': return <Brief key={now.number} house={house} number={now.number} seed={now.seed} />;
-    case 'run': return started.value ? <Drill key={now.number} house={house} number={now.number} seed={now.seed} /> : <NotStarted number={now.number} seed={now.seed} />;
+    case 'run': return started.value ? <DrillRun key={now.number} house={house} number={now.number} seed={now.seed} /> : <NotStarted number={now.number} seed={now.seed} />;
     case 'say': return <Say house={house} number={now.number} seed={now.seed} />;
     case 'debrief': return <Debrief house={house} />;
     case 'settings': return <Setup house={house} />;
+    case 'set': return <SetPage key={now.number} house={house} number={now.number} />;
+    case 'set-run': return <SetRun key={now.number} house={house} number={now.number} />;
+    case 'set-say': return <SetSay key={now.number} house={house} number={now.number} />;
     case 'logbook': return <Logbook house={house} />;
     case 'nowhere': return <Nowhere />;
   }
+}
+
+/** A drill from its start to the trainee's own judgement. */
+function DrillRun({ house, number, seed }: { house: House; number: number; seed: number | null }) {
+  return (
+    <Drill
+      house={house} of={{ drill: number, seed }} name={`Drill ${number}`}
+      over={() => {
+        lastDrill.value = number;
+        goInstead({ page: 'say', number, seed });
+      }}
+      left={(run) => {
+        lastDrill.value = number;
+        left.value = run;
+      }}
+    />
+  );
 }
 
 /** A run begins by Start and by nothing else: an address, a reload or Forward leads to the brief. */

@@ -8,6 +8,7 @@ import type { DrillCard, House } from './house.js';
 import { Opening } from './opening.js';
 import { fragmentOf } from './route.js';
 import { lastDrill } from './session.js';
+import { SetList } from './setlist.js';
 import { firstVisit } from './settings.js';
 import { Way } from './way.js';
 
@@ -57,6 +58,7 @@ export function Choose({ house }: { house: House }) {
           </section>
         ))}
       </section>
+      <SetList house={house} />
       <Opening house={house} />
     </Page>
   );

@@ -6,8 +6,8 @@ import { layout } from '../view/layout.js';
 import type { Tab } from '../view/place.js';
 import type { Picture } from '../view/picture.js';
 import { SHORT_CAUTION } from './frame.js';
-import type { Flying, House } from './house.js';
-import { fromFile, goInstead, lastDrill, left, record, route, started } from './session.js';
+import type { Flown, Flying, House } from './house.js';
+import { fromFile, record, route, started } from './session.js';
 import { bindings, latchedHold, letters, look, loudness, muted, spokenPointers } from './settings.js';
 import { isNews } from './news.js';
 import { keepFocus, Tabs } from './tabs.js';
@@ -22,7 +22,18 @@ const WHYS: Readonly<Record<Why, string>> = {
   hidden: 'The page was hidden. The switch was let go.',
 };
 
-export function Drill({ house, number, seed }: { house: House; number: number; seed: number | null }) {
+interface Props {
+  readonly house: House;
+  readonly of: Flown;
+  /** What the page is called: never what the run holds. */
+  readonly name: string;
+  /** The run is over, and its record is at hand. */
+  readonly over: (run: RunRecord) => void;
+  /** The run was left by going back; what it came to so far. */
+  readonly left: (run: RunRecord) => void;
+}
+
+export function Drill({ house, of, name, over: isOver, left: isLeft }: Props) {
   const deck = useRef<HTMLElement>(null);
   const flying = useSignal<Flying | null>(null);
   const now = useSignal<Picture | null>(null);
@@ -36,25 +47,21 @@ export function Drill({ house, number, seed }: { house: House; number: number; s
   const spoken = spokenPointers.peek();
 
   useEffect(() => {
-    document.title = `Drill ${number} · Evenhand`;
+    document.title = `${name} · Evenhand`;
     const host = deck.current as HTMLElement;
     let over = false;
     let flight: Flying | null = null;
     const undo: (() => void)[] = [];
     host.focus({ preventScroll: true });
-    void house.drills().then((all) => { task.value = `flaps to ${all[number - 1]?.to.join(', then ') ?? ''}`; });
+    void taskOf(house, of).then((words) => { task.value = words; });
     const onEnd = (run: NonNullable<typeof record.value>): void => {
-      lastDrill.value = number;
-      if (over) {
-        left.value = run;
-        return;
-      }
+      if (over) return isLeft(run);
       record.value = run;
       fromFile.value = false;
-      goInstead({ page: 'say', number, seed });
+      isOver(run);
     };
     void house.fly({
-      host, at: at.value, number, seed, letters: () => letters.value, bindings: () => bindings.value, onEnd,
+      host, at: at.value, of, letters: () => letters.value, bindings: () => bindings.value, onEnd,
       latched: () => latchedHold.value, mute: () => { muted.value = !muted.value; }, loudness,
       assisted: helpsInUse(),
       onPause: (why) => { paused.value = why; },
@@ -78,10 +85,10 @@ export function Drill({ house, number, seed }: { house: House; number: number; s
       started.value = false;
       for (const one of undo) one();
       // Left by Back, or over: whichever it was, nothing stays held.
-      if (record.value === null || route.value.page !== 'say') flight?.stop(performance.now());
+      if (record.value === null || !(route.value.page === 'say' || route.value.page === 'set-say')) flight?.stop(performance.now());
       flight?.close();
     };
-  }, [house, number]);
+  }, [house]);
 
   const picture = now.value;
   const talk = picture === null || picture.blank || picture.frozen || aside.value === picture.talk?.id ? null : picture.talk;
@@ -102,8 +109,8 @@ export function Drill({ house, number, seed }: { house: House; number: number; s
   return (
     <div class="drill-page" style={{ fontSize: `${at.value.type.label}px` }}>
       <header class="drill-head" style={{ ...sides(at.value.head.x), height: `${at.value.head.h}px` }}>
-        <h1 style={{ maxWidth: `${at.value.head.w}px` }}>Drill {number} <span class={put ? 'unseen' : undefined}>{task.value}</span></h1>
-        {put && <button class="plain drill-put" type="button" onMouseDown={keepFocus} style={{ left: '4.6em' }} onClick={() => { aside.value = null; }}>{picture?.talk?.answers.length === 0 ? 'Message' : 'Question'}</button>}
+        <h1 style={{ maxWidth: `${at.value.head.w}px` }}>{name} <span class={put ? 'unseen' : undefined}>{task.value}</span></h1>
+        {put && <button class="plain drill-put" type="button" onMouseDown={keepFocus} style={{ left: `${(name.length * 0.66 - 0.02).toFixed(2)}em` }} onClick={() => { aside.value = null; }}>{picture?.talk?.answers.length === 0 ? 'Message' : 'Question'}</button>}
         <div class="drill-tools">
           <button class="plain" type="button" aria-pressed={muted.value} onMouseDown={keepFocus} onClick={() => { muted.value = !muted.value; }}>{muted.value ? 'Sound off' : 'Sound on'}</button>
           <button class="plain" type="button" onClick={({ timeStamp }) => flying.value?.pause(timeStamp)}>Pause</button>
@@ -129,6 +136,12 @@ export function Drill({ house, number, seed }: { house: House; number: number; s
       <footer class="drill-foot" style={{ ...sides(at.value.head.x), height: `${at.value.foot.h}px`, lineHeight: `${at.value.foot.h}px` }}>{SHORT_CAUTION}</footer>
     </div>
   );
+}
+
+/** The task in the head of the page. */
+async function taskOf(house: House, of: Flown): Promise<string> {
+  if ('set' in of) return `flaps toward ${(await house.sets())[of.set - 1]?.to ?? ''}`;
+  return `flaps to ${(await house.drills())[of.drill - 1]?.to.join(', then ') ?? ''}`;
 }
 
 /** Head and foot share their margins with the drawing between them. */

@@ -1,11 +1,12 @@
 /** What the pages need of the rest of the house. main.tsx hands it over: pages know no input and start no engine. */
 import type { Airframe, RunRecord } from '../../sim/files/index.js';
-import type { Debrief, Speeds } from '../../sim/index.js';
+import type { Debrief, FlownSet, Speeds } from '../../sim/index.js';
 import type { Opened } from '../records/file.js';
-import type { Book, Imported, Refused } from '../records/logbook/index.js';
+import type { Attempt, Book, Imported, Refused } from '../records/logbook/index.js';
 import type { Layout, Tab } from '../view/place.js';
 import type { Panel, Picture } from '../view/picture.js';
 import type { Group } from './asks.js';
+import type { SetCard } from './setcard.js';
 import type { KeyChanges } from './settings.js';
 
 /** A drill as its brief may tell of it. */
@@ -47,12 +48,14 @@ export interface Flying {
   close(): void;
 }
 
+/** What is flown: a drill, with its dice where they are chosen, or a run of a set. */
+export type Flown = { readonly drill: number; readonly seed: number | null } | { readonly set: number; readonly attempt: Attempt; readonly place: number };
+
 export interface Cabin {
   /** Where the canvas goes, and what the hands touch. */
   readonly host: HTMLElement;
   readonly at: Layout;
-  readonly number: number;
-  readonly seed: number | null;
+  readonly of: Flown;
   readonly letters: () => boolean;
   readonly bindings: () => KeyChanges;
   /** Press to run, press to stop. */
@@ -108,6 +111,11 @@ export interface House {
   /** Whether the page is isolated, so that its clock is fine-grained. */
   readonly isolated: boolean;
   drills(): Promise<DrillCard[]>;
+  sets(): Promise<readonly SetCard[]>;
+  /** Name of a set in the logbook; no page shows it. */
+  setName(number: number): Promise<string>;
+  /** What a flight of a set came to; null where none of its runs is in the logbook. @throws LogbookTrouble */
+  flownSet(number: number, attempt: Attempt): Promise<FlownSet | null>;
   /** Fetches what the drill needs, so that Start need not wait. */
   warm(): void;
   fly(cabin: Cabin): Promise<Flying>;

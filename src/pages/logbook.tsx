@@ -80,7 +80,7 @@ const List = ({ house, all }: { house: House; all: readonly Entry[] }) => (
 );
 
 function Row({ house, entry }: { house: House; entry: Entry }) {
-  const { id, atMs, person, drill, task, outcome, growthAtReleaseDeg, afterOnsetS, rollAuthorityPct, imported, abandoned } = entry;
+  const { id, atMs, person, attempt, drill, task, outcome, growthAtReleaseDeg, afterOnsetS, rollAuthorityPct, imported, abandoned } = entry;
   const more = [imported ? 'from a file' : '', abandoned ? 'page left in mid-run' : ''].filter((one) => one !== '').join(', ');
   const open = (): void => {
     void withBook(house, async (book) => {
@@ -96,7 +96,7 @@ function Row({ house, entry }: { house: House; entry: Entry }) {
     <tr>
       <th class="text when" scope="row">{WHEN.format(atMs)}</th>
       <td class="text by">{person === '' ? '–' : person}</td>
-      <td class="text run"><button class="link" type="button" onClick={open}>{drill === null ? '' : `Drill ${drill}. `}{task}</button>{more !== '' && <small>{more}</small>}</td>
+      <td class="text run"><button class="link" type="button" onClick={open}>{drill !== null ? `Drill ${drill}. ` : attempt == null ? '' : 'Of a set. '}{task}</button>{more !== '' && <small>{more}</small>}</td>
       <td class="text"><OutcomeSign outcome={outcome} /></td>
       <td>{growthAtReleaseDeg === null ? '–' : degrees(growthAtReleaseDeg)}</td>
       <td class="after">{afterOnsetS === null ? '–' : seconds(afterOnsetS)}</td>

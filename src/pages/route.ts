@@ -3,11 +3,13 @@
 export type Route =
   | { readonly page: 'choose' }
   | { readonly page: 'brief' | 'run' | 'say'; readonly number: number; readonly seed: number | null }
+  | { readonly page: 'set' | 'set-run' | 'set-say'; readonly number: number }
   | { readonly page: 'debrief' }
   | { readonly page: 'settings' }
   | { readonly page: 'logbook' }
   | { readonly page: 'nowhere' };
 
+const SET_STEPS: Readonly<Record<string, 'set' | 'set-run' | 'set-say'>> = { '': 'set', run: 'set-run', say: 'set-say' };
 const STEPS: Readonly<Record<string, 'brief' | 'run' | 'say'>> = { '': 'brief', run: 'run', say: 'say' };
 
 export function routeOf(fragment: string): Route {
@@ -16,6 +18,9 @@ export function routeOf(fragment: string): Route {
   if (path === 'debrief') return { page: 'debrief' };
   if (path === 'settings') return { page: 'settings' };
   if (path === 'logbook') return { page: 'logbook' };
+  const set = /^set\/([1-9]\d{0,3})(?:\/(\w+))?$/.exec(path);
+  const step = set === null ? undefined : SET_STEPS[set[2] ?? ''];
+  if (set !== null && step !== undefined) return { page: step, number: Number(set[1]) };
   const drill = /^drill\/([1-9]\d{0,3})(?:\/(\w+))?$/.exec(path);
   const page = drill === null ? undefined : STEPS[drill[2] ?? ''];
   if (drill === null || page === undefined) return { page: 'nowhere' };
@@ -33,6 +38,7 @@ export function fragmentOf(route: Exclude<Route, { page: 'nowhere' }>): string {
   if (route.page === 'debrief') return '#/debrief';
   if (route.page === 'settings') return '#/settings';
   if (route.page === 'logbook') return '#/logbook';
+  if (!('seed' in route)) return `#/set/${route.number}${route.page.slice(3).replace('-', '/')}`;
   const step = route.page === 'brief' ? '' : `/${route.page}`;
   return `#/drill/${route.number}${step}${route.seed === null ? '' : `?seed=${route.seed}`}`;
 }

@@ -20,7 +20,7 @@ describe('a record as a trial', () => {
       const trial = trialOfRun(record, rates);
       const pressS = (record.commands.find(({ do: what }) => what === 'holdDrive')?.tick ?? NaN) / 100;
       expect(trial.endS).toBeCloseTo(record.end.tick / 100 - pressS, 12);
-      expect((trial.onsetS ?? NaN) + pressS).toBeCloseTo(record.score.onsetS ?? NaN, 9);
+      expect((trial.onsetS ?? -pressS) + pressS).toBeCloseTo(record.score.onsetS ?? 0, 9);
       expect(trial.outcome).toBe(record.outcome);
       if (record.outcome === 'caught' || record.outcome === 'late') expect(trial.growthDeg).toBe(record.score.growthAtReleaseDeg);
     }

@@ -1,0 +1,34 @@
+/** The sets, below the drills: what they are for, and how far the last flight of each has come. */
+import { useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
+import type { House } from './house.js';
+import { fragmentOf } from './route.js';
+import type { SetCard } from './setcard.js';
+import { setTask } from './setpage.js';
+
+export function SetList({ house }: { house: House }) {
+  const sets = useSignal<readonly SetCard[] | null>(null);
+  useEffect(() => { void house.sets().then((all) => { sets.value = all; }, () => { sets.value = []; }); }, [house]);
+  if (sets.value === null || sets.value.length === 0) return null;
+  return (
+    <section aria-labelledby="sets-title" class="set-list">
+      <h2 id="sets-title" class="ruled">Sets: how soon you let go, measured</h2>
+      <div class="group">
+        <div class="group-head"><h3>Measuring</h3><p>Many short runs that count together. They give numbers with intervals, and ask for an unhurried half hour.</p></div>
+        <ol class="drills">
+          {sets.value.map((set) => (
+            <li key={set.number}>
+              <a class="drill" href={fragmentOf({ page: 'set', number: set.number })}>
+                <span class="drill-number"><span class="unseen">Set </span>{set.number}</span>
+                <span class="drill-task">{setTask(set)}</span>
+                <span class="drill-facts set-runs">{set.runs} runs</span>
+                <span class="drill-facts">about {set.minutes} min{set.words.length > 1 ? ' · laboratory' : ''}</span>
+                <span class="drill-kind">{set.loaded ? 'loaded' : 'calm'}</span>
+              </a>
+            </li>
+          ))}
+        </ol>
+      </div>
+    </section>
+  );
+}
