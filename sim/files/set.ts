@@ -27,6 +27,7 @@ export const setSchema = z.strictObject({
   title: text("The instructor's name of the set; the trainee never sees it.", 120),
   brief: text('What the trainee is told before the first run.', 2000),
   notes: z.optional(text("The instructor's notes; the trainee never sees them.", 8000)),
+  order: z.optional(whole('Place among the shipped sets, from 1.', '1', 1, 999)),
   scenario: z.union([name('Name of a shipped drill.'), scenarioSchema]).check(
     z.meta({ description: 'The run without its fault: name of a shipped drill without faults, or a scenario in full. One setting, which the leg ends before.' }),
   ),

@@ -4,7 +4,7 @@ import { at, ticks, type Scale } from '../charts/plot.js';
 import { spread } from '../view/strip.js';
 
 const W = 760;
-const BOX = { left: 44, right: 150, top: 24, bottom: 236 };
+const BOX = { left: 48, right: 150, top: 34, bottom: 246 };
 const DASHES = ['', '9 4', '2 4', '9 4 2 4', '5 5', '12 3', '1 3', '6 2 1 2'];
 
 export function Curves({ curves, limitDeg }: { curves: readonly RateCurve[]; limitDeg: number }) {
@@ -21,7 +21,7 @@ export function Curves({ curves, limitDeg }: { curves: readonly RateCurve[]; lim
   const names = spread(lines.map(({ endY }) => endY), 20, BOX.top, BOX.bottom);
   return (
     <figure class="figure curves">
-      <svg viewBox={`0 0 ${W} 280`} role="img" aria-label="Share of runs not yet let go over the split, a curve for each rate; the figures stand in the table below.">
+      <svg viewBox={`0 0 ${W} 292`} role="img" aria-label="Share of runs not yet let go over the split, a curve for each rate; the figures stand in the table below.">
         {[0, 0.25, 0.5, 0.75, 1].map((part) => (
           <g key={part}>
             <line class="grid" x1={BOX.left} x2={W - BOX.right} y1={at(y, part)} y2={at(y, part)} />
@@ -29,7 +29,7 @@ export function Curves({ curves, limitDeg }: { curves: readonly RateCurve[]; lim
           </g>
         ))}
         {ticks(x, 6).map((deg) => <text key={deg} class="axis" x={at(x, deg)} y={BOX.bottom + 22} text-anchor="middle">{deg}°</text>)}
-        <text class="axis-title" x={0} y={12}>Not yet let go</text>
+        <text class="axis-title" x={0} y={14}>Runs not yet let go</text>
         <text class="axis-title" x={W - BOX.right} y={BOX.bottom + 40} text-anchor="end">split since onset</text>
         <line class="limit" x1={at(x, limitDeg)} x2={at(x, limitDeg)} y1={BOX.top} y2={BOX.bottom} />
         <text class="axis" x={at(x, limitDeg)} y={BOX.top - 8} text-anchor="middle">limit</text>

@@ -16,10 +16,10 @@ const texts = import.meta.glob<string>('../../scenarios/sets/*.json', { query: '
 export function sets(): ShelvedSet[] {
   const airframe = (name: string): Airframe | undefined => airframesOnShelf().get(name);
   const drill = (name: string): Scenario | undefined => drillsOnShelf().get(name);
-  return Object.keys(texts).sort().map((file) => {
+  return Object.keys(texts).map((file): ShelvedSet => {
     const set = sound(readSet(texts[file] as string, file, airframe, drill));
     const found = baseOf(set, airframe, drill);
     if (!('base' in found)) throw new Error(`${file}: its run is not there`);
     return { name: /([^/]+)\.json$/.exec(file)?.[1] ?? file, of: readySet(set, found.base, found.airframe) };
-  });
+  }).sort((a, b) => (a.of.set.order ?? Infinity) - (b.of.set.order ?? Infinity));
 }
