@@ -47,6 +47,11 @@ export function limitKtNow(s: State, airframe: Airframe): number {
   );
 }
 
+/** The lowest limit that can hold at any time, kt: below it nobody need ask which one does. */
+export const lowestLimitKt = ({ settings, limits, gear }: Airframe): number => Math.min(
+  limits.leadingEdgeKt, limits.standbyDriveKt, gear.operateKt, gear.extendedKt, ...settings.map(({ limitKt }) => limitKt ?? Infinity),
+);
+
 /** The lowest of the limits that hold now, and what it is the limit of: lever, sides, leading edge, drive, gear; the first of equals. */
 export function limitNow(s: State, airframe: Airframe): Limit {
   const kt = limitKtNow(s, airframe);

@@ -25,6 +25,8 @@ export const rightPointer = (s: State, noise: Noise): number =>
 /** Left minus right as shown, deg. */
 export const shownDifference = (s: State, noise: Noise): number => leftPointer(s, noise) - rightPointer(s, noise);
 
-/** Growth since onset, deg: change of the shown difference, positive the way the fault drives it. 0 before onset. */
-export const growth = (s: State, noise: Noise): number =>
-  s.onsetTick < 0 ? 0 : s.onsetSign * (shownDifference(s, noise) - s.onsetBaseDeg);
+/** Growth since onset, deg, of a shown difference: its change, positive the way the fault drives it. 0 before onset. */
+export const growthOf = (s: State, shownDeg: number): number => (s.onsetTick < 0 ? 0 : s.onsetSign * (shownDeg - s.onsetBaseDeg));
+
+/** Growth since onset as shown now, deg. */
+export const growth = (s: State, noise: Noise): number => (s.onsetTick < 0 ? 0 : growthOf(s, shownDifference(s, noise)));

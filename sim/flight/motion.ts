@@ -18,8 +18,9 @@ export type Shape = Pick<State, 'leadingEdge' | 'gear' | 'leftLive' | 'rightLive
 export function drag(n: FlightNumbers, shape: Shape, leftDeg: number, rightDeg: number, qPa: number, liftN: number): number {
   const cl = liftN / (qPa * n.areaM2);
   const oswald = n.oswald + n.oswaldPerDeg * 0.5 * (leftDeg + rightDeg);
+  const left = sine2(leftDeg);
   const cd = n.clean + n.leadingEdge * shape.leadingEdge
-    + n.flapSine2 * 0.5 * (sine2(leftDeg) + sine2(rightDeg))
+    + n.flapSine2 * 0.5 * (left + (rightDeg === leftDeg ? left : sine2(rightDeg)))
     + n.gear * shape.gear + (shape.leftLive + shape.rightLive < 2 ? n.engineOut : 0) + cl * cl * n.inversePiAspect / oswald;
   return cd * qPa * n.areaM2;
 }

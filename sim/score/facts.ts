@@ -2,7 +2,7 @@
 import type { Fixed } from '../fixed.js';
 import { dynamicPressure } from '../flight/motion.js';
 import { rollAuthorityPct } from '../flight/roll.js';
-import { growth, shownDifference } from '../pointers.js';
+import { growth, growthOf, shownDifference } from '../pointers.js';
 import { ONE_DEGREE } from './events.js';
 import { failureWatcher, type Failure } from './failure.js';
 import type { State } from '../state.js';
@@ -66,7 +66,7 @@ export function gatherer(fixed: Fixed, start: State, fractionAt: (tick: number) 
   return {
     see(s) {
       const shown = shownDifference(s, fixed.noise);
-      const grown = growth(s, fixed.noise);
+      const grown = growthOf(s, shown);
       mostGrown = Math.max(mostGrown, grown);
       failures.see(s);
       if (s.splitCallTick === s.tick - 1 && s.splitCallTick >= 0) growthAtCall = mostGrown;

@@ -2,8 +2,8 @@
 import { expand } from '../expand.js';
 import type { Airframe } from '../files/airframe.js';
 import type { Outcome } from '../files/record.js';
-import { limitKtNow } from '../marks.js';
-import { growth, shownDifference } from '../pointers.js';
+import { limitKtNow, lowestLimitKt } from '../marks.js';
+import { growthOf, shownDifference } from '../pointers.js';
 import type { ReadyScenario } from '../ready.js';
 import { runBy } from '../replay.js';
 import { ONE_DEGREE } from '../score/events.js';
@@ -39,6 +39,7 @@ export function flyRow(scenario: ReadyScenario, airframe: Airframe, seed: number
   const world = expand(scenario, airframe, seed);
   const { fixed } = world;
   const gathered = gatherer(fixed, world.state, () => 0);
+  const neverOverKt = lowestLimitKt(airframe);
   let hornTicks = 0;
   let overTicks = 0;
   let oneDegreeTick = -1;
@@ -47,10 +48,11 @@ export function flyRow(scenario: ReadyScenario, airframe: Airframe, seed: number
   const flown = runBy(world, pilotOf(scenario, airframe, seed, trainee, fixed), [], (s) => {
     gathered.see(s);
     if (s.horn !== 0) hornTicks += 1;
-    if (s.casKt > limitKtNow(s, airframe)) overTicks += 1;
+    if (s.casKt > neverOverKt && s.casKt > limitKtNow(s, airframe)) overTicks += 1;
     if (s.onsetTick < 0 || (oneDegreeTick >= 0 && limitTick >= 0)) return;
-    if (oneDegreeTick < 0 && Math.abs(shownDifference(s, fixed.noise)) >= ONE_DEGREE) oneDegreeTick = s.tick - 1;
-    if (limitTick < 0 && growth(s, fixed.noise) >= fixed.task.limitDeg) {
+    const shownDeg = shownDifference(s, fixed.noise);
+    if (oneDegreeTick < 0 && Math.abs(shownDeg) >= ONE_DEGREE) oneDegreeTick = s.tick - 1;
+    if (limitTick < 0 && growthOf(s, shownDeg) >= fixed.task.limitDeg) {
       limitTick = s.tick - 1;
       atLimitPct = authorityNow(s, fixed);
     }
