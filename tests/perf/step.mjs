@@ -11,6 +11,8 @@ const drill = (name) => files.ready(files.scenarioSchema.parse(read(`drills/${na
 const scenario = drill('set-16-from-4');
 const { commands } = sim.flyTrainee(scenario, airframe, 1, 'never');
 
+const rowTicks = sim.flyTrainee(scenario, airframe, 1, 'never').flight.ticks;
+
 const cases = {
   'advance, 1 tick a call': () => {
     let world = sim.expand(scenario, airframe, 1, true);
@@ -29,6 +31,7 @@ const cases = {
   },
   'run, with its hash': () => sim.run(sim.expand(scenario, airframe, 1, true), commands).ticks,
   'fly, judged': () => sim.fly({ scenario, airframe, seed: 1, whole: true }, commands).ticks,
+  'a row of a sweep': () => { sim.flyRow(scenario, airframe, 1, 'never'); return rowTicks; },
   'a trainee, judged': () => sim.flyTrainee(scenario, airframe, 1, 'slow').flight.ticks,
 };
 
