@@ -15,15 +15,18 @@ export function clockByHand(): void {
   globalThis.cancelAnimationFrame = (handle) => { waiting.delete(handle); };
   performance.now = () => now;
   Object.defineProperty(Event.prototype, 'timeStamp', { get: () => now });
+  // What is done every few seconds (notes for the logbook) would come by the machine's own pace: it stands too.
+  const every = globalThis.setInterval;
+  globalThis.setInterval = ((act: TimerHandler, ms?: number) => ((ms ?? 0) >= 1000 ? 0 : every(act, ms))) as typeof setInterval;
   Object.assign(globalThis, {
-    /** Goes on in frames of so many ms to a time of the clock. */
+    /** Goes on in frames of so many ms to a time of the clock; one frame at least, even if the clock stands. */
     goTo(ms: number, frameMs: number) {
-      while (now < ms) {
+      do {
         now = Math.min(ms, now + frameMs);
         const callbacks = [...waiting.values()];
         waiting.clear();
         for (const callback of callbacks) callback(now);
-      }
+      } while (now < ms);
     },
   });
 }
@@ -37,14 +40,19 @@ export async function goTo(page: Page, ms: number, frameMs = 16.7): Promise<void
   }, [ms, frameMs]);
 }
 
-/** Presses Start and waits for the first picture: a page of which the clock stands draws nothing by itself. */
+/**
+ * Presses Start and gives frames until the first picture is there, while the clock stands: however long the page takes to
+ * get ready, the run starts at 1000 ms.
+ */
 export async function startByHand(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Start' }).waitFor();
+  // What the brief fetches by the way is there before the run begins.
+  await page.waitForLoadState('networkidle');
   await page.evaluate(() => [...document.querySelectorAll('button')].find((one) => one.textContent === 'Start')!.click());
   await page.locator('canvas').waitFor({ state: 'attached' });
   for (let round = 0; round < 200; round += 1) {
     if ((await page.locator('[data-control=extend]').count()) > 0) return;
-    await goTo(page, 1000 + 16.7 * (round + 1));
+    await goTo(page, 1000);
     await new Promise((done) => setTimeout(done, 20));
   }
   throw new Error('the run did not start');

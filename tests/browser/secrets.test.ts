@@ -68,7 +68,8 @@ test.each([[1280, 720], [390, 844]])('same seed, fault removed, mirrored or of a
     if (name === 'none' || (width < 1000 && name !== 'left')) continue;
     const run = await watch(faults, width, height);
     run.looks.forEach((seen, index) => expect(seen, `${name}, look ${index}`).toEqual(plainRun.looks[index]));
-    expect(run.requests, name).toEqual(plainRun.requests);
+    // Which comes first of those that are asked for at once is the network's affair.
+    expect(run.requests.toSorted(), name).toEqual(plainRun.requests.toSorted());
     // And it does act: four seconds later it is seen.
     expect(run.behind['pixels'], name).not.toBe(plainRun.behind['pixels']);
   }
