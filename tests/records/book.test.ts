@@ -17,7 +17,7 @@ describe('keeping', () => {
     await book.keep(said, about('a'));
     expect(await book.record('a')).toEqual(said);
     expect(await book.count()).toBe(1);
-    expect([await book.has(run.digest), await book.has('f'.repeat(64))]).toEqual([false, true]);
+    expect([await book.idOf(run.digest), await book.idOf('f'.repeat(64))]).toEqual([null, 'a']);
   });
   it('keeps over closing and opening', async () => {
     const book = await emptyBook('kept');
@@ -64,7 +64,7 @@ describe('taking off', () => {
     await book.keep(run, about('a'));
     await book.keep(flown(2), about('b', { atMs: 2000 }));
     await book.remove(['a', 'b'], 500);
-    expect([await book.count(), (await book.list(ALL, null)).entries, await book.has(run.digest)]).toEqual([0, [], false]);
+    expect([await book.count(), (await book.list(ALL, null)).entries, await book.idOf(run.digest)]).toEqual([0, [], null]);
     await book.putBack(['a']);
     expect((await book.list(ALL, null)).entries.map(({ id, removedMs }) => [id, removedMs])).toEqual([['a', null]]);
     expect(await book.sweepAway(500)).toBe(0);

@@ -1,7 +1,7 @@
 /** Out in one file and back: the same runs; duplicates passed over; damaged, foreign, later and forged files told plainly. */
 import { describe, expect, it } from 'vitest';
-import { digestOf } from '../../sim/files/index.js';
-import { exportBook, importBook, type Book } from '../../src/records/logbook/index.js';
+import { digestOf, type RunRecord } from '../../sim/files/index.js';
+import { exportBook, importBook, type Attempt, type Book } from '../../src/records/logbook/index.js';
 import { BOOK_FORMAT, headLine, runLine } from '../../src/records/logbook/lines.js';
 import { about, emptyBook, flown } from './made.js';
 
@@ -9,7 +9,7 @@ const ALL = { person: null, outcome: null };
 const runs = [flown(1), flown(2), flown(3)];
 let ids = 0;
 const quiet = { id: () => `new ${ids += 1}`, progress: () => undefined, stop: () => false };
-const told = { person: 'ada', atMs: 5, attempt: null, drill: 2, abandoned: false };
+const told = { id: '0'.repeat(32), person: 'ada', atMs: 5, attempt: null, drill: 2, abandoned: false };
 
 async function filled(): Promise<Book> {
   const book = await emptyBook();
@@ -44,6 +44,46 @@ describe('out and back', () => {
     const book = await filled();
     expect(await exportBook(book, 'test', () => undefined, () => true)).toBe(null);
     expect(await importBook(await emptyBook(), await fileOf(book), { ...quiet, stop: () => true })).toMatchObject({ kept: 1, stopped: true });
+  });
+});
+
+describe('flights of sets', () => {
+  const flight = (done: readonly string[]): Attempt => ({
+    id: '1'.repeat(32), set: 'short', seed: 5, person: 'ada', name: 'before', startedMs: 9, runs: 12, blocks: 1, leftMs: null,
+    done: done.map((entry) => ({ entry, outcome: 'caught' as const })),
+  });
+  const idOf = (at: number): string => `${at}`.repeat(32);
+  it('are carried along, and find their runs again, whatever these are called in the other book', async () => {
+    const book = await emptyBook();
+    for (const [at, run] of runs.entries()) await book.keep(run, about(idOf(at), { atMs: at, attempt: '1'.repeat(32) }));
+    await book.keepAttempt(flight([idOf(0), idOf(2)]));
+    const file = await fileOf(book);
+    const fresh = await emptyBook();
+    expect(await importBook(fresh, file, quiet)).toMatchObject({ kept: 3, refused: [] });
+    expect(await fresh.attempts()).toEqual([flight([idOf(0), idOf(2)])]);
+    expect(await fresh.record(idOf(2))).toEqual(runs[2]);
+    // Here the third run is known by another name, and that name is taken by another run.
+    const other = await emptyBook();
+    await other.keep(runs[2] as RunRecord, about('mine'));
+    await other.keep(flown(9), about(idOf(0)));
+    expect(await importBook(other, file, quiet)).toMatchObject({ kept: 2, known: 1 });
+    const [found] = await other.attempts();
+    expect(found?.done[1]?.entry).toBe('mine');
+    expect(await other.record(found?.done[0]?.entry ?? '')).toEqual(runs[0]);
+  });
+  it('a run of a set and its being done are one', async () => {
+    const book = await emptyBook();
+    await book.keepAttempt(flight([]));
+    await book.keep(runs[0] as RunRecord, about('a', { attempt: '1'.repeat(32) }));
+    await book.keep(runs[0] as RunRecord, about('a', { attempt: '1'.repeat(32) }));
+    expect((await book.attempts())[0]?.done).toEqual([{ entry: 'a', outcome: runs[0]?.outcome }]);
+  });
+  it.each([
+    ['more runs than it has', { ...flight(['a']), runs: 0 }], ['an outcome that is none', { ...flight([]), done: [{ entry: 'a', outcome: 'brave' }] }],
+    ['a seed that is none', { ...flight([]), seed: -1 }], ['no blocks', { ...flight([]), blocks: 0 }],
+  ])('%s: a line that is refused', async (_, odd) => {
+    const came = await importBook(await emptyBook(), await zipped(`${head}${JSON.stringify({ flight: odd })}\n`), quiet);
+    expect(came.ok && came.refused.length).toBe(1);
   });
 });
 

@@ -30,7 +30,8 @@ export interface Book {
   keep(record: RunRecord, about: About): Promise<Entry>;
   /** The record behind an entry; null where it is not there any more. */
   record(id: string): Promise<RunRecord | null>;
-  has(digest: string): Promise<boolean>;
+  /** Id of the entry whose record has this digest; null where none is on the list. */
+  idOf(digest: string): Promise<string | null>;
   /** At most `most` entries, newest first, behind `after`. */
   list(filter: Filter, after: Cursor | null, most?: number): Promise<PageOf>;
   count(): Promise<number>;
@@ -94,9 +95,9 @@ export function bookOn(store: Store): Book {
       const text = await store.get('records', id);
       return text === undefined ? null : JSON.parse(text) as RunRecord;
     }),
-    has: (digest) => told(async () => {
+    idOf: (digest) => told(async () => {
       const found = await store.getAllFromIndex('entries', 'byDigest', digest);
-      return found.some(({ removedMs }) => removedMs === null);
+      return found.find(({ removedMs }) => removedMs === null)?.id ?? null;
     }),
     list: (filter, after, most = PAGE) => told(() => page(store, filter, after, most)),
     count: () => told(() => store.countFromIndex('entries', 'byTime')),

@@ -1,6 +1,6 @@
 /** Carries the whole logbook away in one file. */
 import type { Book, Cursor } from './book.js';
-import { BOOK_FORMAT, headLine, runLine } from './lines.js';
+import { attemptLine, BOOK_FORMAT, headLine, runLine } from './lines.js';
 
 /**
  * The file, gzipped. Runs that were taken off the list are left out.
@@ -22,7 +22,7 @@ export async function exportBook(book: Book, app: string, progress: (done: numbe
     const page = await book.list({ person: null, outcome: null }, after);
     for (const { id, person, atMs, attempt, drill, abandoned } of page.entries) {
       const record = await book.record(id);
-      if (record !== null) await write(runLine({ person, atMs, attempt, drill, abandoned }, record));
+      if (record !== null) await write(runLine({ id, person, atMs, attempt, drill, abandoned }, record));
       done += 1;
     }
     progress(done, runs);
@@ -33,6 +33,7 @@ export async function exportBook(book: Book, app: string, progress: (done: numbe
       return null;
     }
   } while (after !== null);
+  for (const attempt of await book.attempts()) await write(attemptLine(attempt));
   await writer.close();
   return file;
 }

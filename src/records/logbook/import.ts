@@ -2,7 +2,7 @@
 import { verify } from '../../../sim/files/index.js';
 import { MOST_BYTES, readRecord } from '../../text/index.js';
 import type { Book } from './book.js';
-import { BOOK_FORMAT, headOf, toldOf } from './lines.js';
+import { attemptOf, BOOK_FORMAT, headOf, toldOf } from './lines.js';
 
 export interface Imported {
   readonly kept: number;
@@ -46,6 +46,9 @@ export async function importBook(book: Book, file: Blob, { id, progress, stop }:
   const count = { kept: 0, known: 0, unproved: 0, more: 0 };
   const refused: { line: number; why: string }[] = [];
   const refuse = (line: number, why: string): void => { if (refused.length < MOST_TOLD) refused.push({ line, why }); else count.more += 1; };
+  /** Where a run of the file stands in the book, by its id in the file. */
+  const places = new Map<string, string>();
+  const mine = new Set((await book.attempts()).map((attempt) => attempt.id));
   let line = 1;
   let stopped = false;
   for await (const text of lines) {
@@ -54,17 +57,23 @@ export async function importBook(book: Book, file: Blob, { id, progress, stop }:
       refuse(line, text.why);
       break;
     }
-    const taken = await take(book, text, id());
+    const attempt = attemptOf(text);
+    if (attempt !== null) {
+      const done = attempt.done.map(({ entry, outcome }) => ({ entry: places.get(entry) ?? entry, outcome }));
+      if (!mine.has(attempt.id)) await book.keepAttempt({ ...attempt, done });
+      continue;
+    }
+    const taken = await take(book, text, id, places);
     if (typeof taken === 'string') count[taken] += 1;
     else refuse(line, taken.why);
     if (taken === 'unproved') count.kept += 1;
-    progress(line - 1, head.runs);
+    progress(Math.min(line - 1, head.runs), head.runs);
     if (stop()) { stopped = true; break; }
   }
   return { ok: true, ...count, refused, stopped };
 }
 
-async function take(book: Book, text: string, id: string): Promise<'kept' | 'known' | 'unproved' | { why: string }> {
+async function take(book: Book, text: string, newId: () => string, places: Map<string, string>): Promise<'kept' | 'known' | 'unproved' | { why: string }> {
   const found = toldOf(text);
   if (found === null) return { why: 'no run stands in this line' };
   const read = readRecord(found.recordText, 'record');
@@ -72,10 +81,15 @@ async function take(book: Book, text: string, id: string): Promise<'kept' | 'kno
     const [problem] = read.problems;
     return { why: `its record is wrong${problem === undefined ? '' : ` at ${problem.path === '' ? 'its beginning' : problem.path}: found ${problem.found}, allowed ${problem.allowed}`}` };
   }
-  if (await book.has(read.value.digest)) return 'known';
+  const there = await book.idOf(read.value.digest);
+  if (found.id !== null && there !== null) places.set(found.id, there);
+  if (there !== null) return 'known';
   const verdict = verify(read.value);
   const [refusal] = verdict.refused;
   if (verdict.replayable && refusal !== undefined) return { why: `its record does not follow from its inputs: ${refusal.path === '' ? refusal.code : refusal.path}` };
+  // Under its own id, so that the flight of its set finds it; under a new one where that is taken.
+  const id = found.id === null || await book.record(found.id) !== null ? newId() : found.id;
+  if (found.id !== null) places.set(found.id, id);
   await book.keep(read.value, { id, ...found.told, imported: true });
   return verdict.replayable ? 'kept' : 'unproved';
 }

@@ -1,8 +1,9 @@
 /**
- * The file of a logbook: gzip of lines. The first says what it is, each other one is a run: what the logbook knows of it,
- * and its record. Lines, so that a book of any length is written and read a run at a time.
+ * The file of a logbook: gzip of lines. The first says what it is; then a line a run: what the logbook knows of it, and its
+ * record; then a line a flight of a set. Lines, so that a book of any length is written and read a run at a time.
  */
-import type { RunRecord } from '../../../sim/files/index.js';
+import { OUTCOMES, type RunRecord } from '../../../sim/files/index.js';
+import type { Attempt } from './attempt.js';
 import type { About } from './entry.js';
 
 /** Version of the file; higher ones are refused. */
@@ -17,10 +18,12 @@ export interface Head {
 }
 
 /** What a line keeps beside the record. */
-export type Told = Pick<About, 'person' | 'atMs' | 'attempt' | 'drill' | 'abandoned'>;
+export type Told = Pick<About, 'id' | 'person' | 'atMs' | 'attempt' | 'drill' | 'abandoned'>;
 
 export const headLine = (head: Head): string => `${JSON.stringify(head)}\n`;
 export const runLine = (told: Told, record: RunRecord): string => `${JSON.stringify({ ...told, record })}\n`;
+
+export const attemptLine = (attempt: Attempt): string => `${JSON.stringify({ flight: attempt })}\n`;
 
 /** The head of a file; null where the line is none. */
 export function headOf(line: string): Head | null {
@@ -30,14 +33,33 @@ export function headOf(line: string): Head | null {
   return { evenhandLogbook: evenhandLogbook as number, app: typeof app === 'string' ? app : '', runs: typeof runs === 'number' && runs >= 0 ? runs : 0 };
 }
 
-/** What a line tells, its record still as text; null where it is no run. */
-export function toldOf(line: string): { readonly told: Told; readonly recordText: string } | null {
+const isId = (value: unknown): value is string => typeof value === 'string' && /^[0-9a-f]{32}$/.test(value);
+const isWhole = (value: unknown, most: number): value is number => typeof value === 'number' && Number.isInteger(value) && value >= 0 && value <= most;
+const isText = (value: unknown, most: number): value is string => typeof value === 'string' && value.length <= most;
+const isTime = (value: unknown): value is number => typeof value === 'number' && Number.isFinite(value);
+
+/** The flight of a set that a line tells; null where the line tells none. */
+export function attemptOf(line: string): Attempt | null {
+  const value = parsed(line);
+  if (typeof value !== 'object' || value === null || !('flight' in value) || typeof value.flight !== 'object' || value.flight === null) return null;
+  const { id, set, seed, person, name, startedMs, runs, blocks, done, leftMs } = value.flight as Record<string, unknown>;
+  if (!isId(id) || !isText(set, 64) || !isWhole(seed, 0xffffffff) || !isText(person, 40) || !isText(name, 40) || !isTime(startedMs)) return null;
+  if (!isWhole(runs, 400) || !isWhole(blocks, 20) || blocks < 1 || !Array.isArray(done) || done.length > runs || !(leftMs === null || isTime(leftMs))) return null;
+  const flown = done.flatMap((one: unknown) => {
+    const { entry, outcome } = (typeof one === 'object' && one !== null ? one : {}) as Record<string, unknown>;
+    return isText(entry, 40) && OUTCOMES.some((known) => known === outcome) ? [{ entry, outcome: outcome as Attempt['done'][number]['outcome'] }] : [];
+  });
+  return flown.length < done.length ? null : { id, set, seed, person, name, startedMs, runs, blocks, done: flown, leftMs };
+}
+
+/** What a line tells, its record still as text; null where it is no run. An id that is none of ours is left out. */
+export function toldOf(line: string): { readonly told: Omit<Told, 'id'>; readonly id: string | null; readonly recordText: string } | null {
   const value = parsed(line);
   if (typeof value !== 'object' || value === null || !('record' in value)) return null;
-  const { person, atMs, attempt, drill, abandoned, record } = value as Record<string, unknown>;
-  if (typeof person !== 'string' || person.length > 40 || typeof atMs !== 'number' || !Number.isFinite(atMs)) return null;
+  const { id, person, atMs, attempt, drill, abandoned, record } = value as Record<string, unknown>;
+  if (!isText(person, 40) || !isTime(atMs)) return null;
   const number = typeof drill === 'number' && Number.isInteger(drill) && drill >= 1 && drill <= 9999 ? drill : null;
-  return { told: { person, atMs, attempt: typeof attempt === 'string' && /^[0-9a-f]{32}$/.test(attempt) ? attempt : null, drill: number, abandoned: abandoned === true }, recordText: JSON.stringify(record) };
+  return { told: { person, atMs, attempt: isId(attempt) ? attempt : null, drill: number, abandoned: abandoned === true }, id: isId(id) ? id : null, recordText: JSON.stringify(record) };
 }
 
 function parsed(line: string): unknown {
