@@ -2,6 +2,6 @@
 import fc from 'fast-check';
 
 const asked = process.env.EVENHAND_SEED;
-const seed = asked === undefined ? 20 : Number(asked);
+export const seed = asked === undefined ? 20 : Number(asked);
 if (!Number.isInteger(seed)) throw new Error(`EVENHAND_SEED=${asked} is not a whole number.`);
 fc.configureGlobal({ seed });
