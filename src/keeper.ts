@@ -22,7 +22,7 @@ interface Keeper {
   readonly exportAll: House['exportLogbook'];
   readonly importFrom: House['importLogbook'];
   /** Notes a run of a drill or of a set from now on, and keeps its record at the end. @returns the id of its entry */
-  follow(of: { readonly drill: number } | { readonly attempt: string }, running: RunningDrill): string;
+  follow(of: { readonly drill: number | null } | { readonly attempt: string }, running: RunningDrill): string;
   /** The record of a kept run has become another: it takes its place. */
   again(before: RunRecord, now: RunRecord): void;
 }

@@ -25,12 +25,27 @@ const shelf = (): Promise<Shelved[]> => (shelved ??= import('./records/shelf.js'
 let shelvedSets: Promise<ShelvedSet[]> | null = null;
 const sets = (): Promise<ShelvedSet[]> => (shelvedSets ??= import('./records/sets.js').then((module) => module.sets()));
 
+/** The set on whose run a practice is flown: the first calm one in which a side stops. */
+let practising: Promise<{ of: ShelvedSet['of']; stopDegPerS: number }> | null = null;
+const practiceSet = (): Promise<{ of: ShelvedSet['of']; stopDegPerS: number }> => (practising ??= Promise.all([sets(), import('../sim/index.js')]).then(([all, { realisedRates }]) => {
+  for (const { of } of all) {
+    if (of.set.load !== 'calm' || (of.scenarios[0]?.task.settings[0] ?? 0) < (of.scenarios[0]?.start.flapDeg ?? 0)) continue;
+    const stop = realisedRates(of).find(({ ratio }) => ratio === 0);
+    if (stop !== undefined) return { of, stopDegPerS: stop.degPerS };
+  }
+  throw new Error('no shipped set has a side that stops');
+}));
+
 /** The scenario that is flown, and its dice. */
 async function flownOf(of: Flown): Promise<Shelved & { seed: number }> {
   if ('drill' in of) {
     const drill = (await shelf())[of.drill - 1];
     if (drill === undefined) throw new RangeError(`there is no drill ${of.drill}`);
     return { ...drill, seed: of.seed ?? (crypto.getRandomValues(new Uint32Array(1))[0] as number) };
+  }
+  if ('practice' in of) {
+    const [{ of: set, stopDegPerS }, { practiceScenario }] = await Promise.all([practiceSet(), import('../sim/index.js')]);
+    return { scenario: practiceScenario(set, stopDegPerS, of.practice), airframe: set.airframe, seed: crypto.getRandomValues(new Uint32Array(1))[0] as number };
   }
   const [all, { drawSet }] = await Promise.all([sets(), import('../sim/index.js')]);
   const set = all[of.set - 1]?.of;
@@ -82,7 +97,7 @@ async function fly(cabin: Cabin): Promise<Flying> {
       cabin.onPause(loss);
     },
   });
-  keeping.follow('drill' in cabin.of ? { drill: cabin.of.drill } : { attempt: cabin.of.attempt.id }, running);
+  keeping.follow('set' in cabin.of ? { attempt: cabin.of.attempt.id } : { drill: 'drill' in cabin.of ? cabin.of.drill : null }, running);
   running.onEnd(cabin.onEnd);
   return {
     panel, onPicture: running.onPicture, pause, resume: running.resume, stop: running.stop,
@@ -154,6 +169,12 @@ const house: House = {
     const set = all[number - 1];
     return set === undefined || records.length === 0 ? null : flownSet(set.of, records);
   },
+  async nextPractice(now) {
+    const [{ stopDegPerS }, { firstPractice, nextPracticeRun }] = await Promise.all([practiceSet(), import('../sim/index.js')]);
+    const at = now ?? { practice: firstPractice(stopDegPerS), seed: crypto.getRandomValues(new Uint32Array(1))[0] as number, runs: [] };
+    return { run: nextPracticeRun(at.practice, at.seed), at };
+  },
+  practised: async (practice, run, outcome) => (await import('../sim/index.js')).practiceAfter(practice, run, outcome),
   warm: () => void (kit ??= fetchKit()),
   fly,
   assess,

@@ -37,13 +37,13 @@ export interface PracticeRun {
 }
 
 /** The next run of a practice. @param seed of the practice, unsigned 32-bit whole number */
-export function nextRun({ degPerS, runs }: Practice, seed: number): PracticeRun {
+export function nextPracticeRun({ degPerS, runs }: Practice, seed: number): PracticeRun {
   const easy = runs > 0 && dice(seed, `easy ${runs}`).uniform() < 1 / EASY_ONE_IN;
   return { degPerS: easy ? octaves(degPerS, -EASY_OCTAVES) : degPerS, easy };
 }
 
 /** The practice behind a run. Only what decides between caught and not moves it; a false release is told and moves nothing. */
-export function after(practice: Practice, run: PracticeRun, outcome: Outcome): Practice {
+export function practiceAfter(practice: Practice, run: PracticeRun, outcome: Outcome): Practice {
   const runs = practice.runs + 1;
   if (run.easy) return { ...practice, runs };
   if (outcome === 'caught') return { degPerS: octaves(practice.degPerS, FASTER_OCTAVES), runs };

@@ -7,6 +7,7 @@ import { Drill } from './drill.js';
 import { Page } from './frame.js';
 import { Logbook } from './logbook.js';
 import type { House } from './house.js';
+import { Practice, PracticeFlight } from './practice.js';
 import { Say } from './say.js';
 import { goInstead, lastDrill, left, route, started } from './session.js';
 import { SetPage } from './setpage.js';
@@ -25,6 +26,8 @@ export function App({ house }: { house: House }) {
     case 'set': return <SetPage key={now.number} house={house} number={now.number} />;
     case 'set-run': return <SetRun key={now.number} house={house} number={now.number} />;
     case 'set-say': return <SetSay key={now.number} house={house} number={now.number} />;
+    case 'practice': return <Practice house={house} />;
+    case 'practice-run': return <PracticeFlight house={house} />;
     case 'logbook': return <Logbook house={house} />;
     case 'nowhere': return <Nowhere />;
   }

@@ -7,12 +7,16 @@ import type { Tab } from '../view/place.js';
 import type { Picture } from '../view/picture.js';
 import { SHORT_CAUTION } from './frame.js';
 import type { Flown, Flying, House } from './house.js';
+import type { Route } from './route.js';
 import { fromFile, record, route, started } from './session.js';
 import { bindings, latchedHold, letters, look, loudness, muted, spokenPointers } from './settings.js';
 import { isNews } from './news.js';
 import { keepFocus, Tabs } from './tabs.js';
 import { Frozen, Talk } from './talk.js';
 import { Twins } from './twins.js';
+
+/** Where a run leads that has ended by itself. */
+const BEHIND: readonly Route['page'][] = ['say', 'set-say', 'practice'];
 
 type Why = 'pause' | 'focusLost' | 'hidden';
 
@@ -85,7 +89,7 @@ export function Drill({ house, of, name, over: isOver, left: isLeft }: Props) {
       started.value = false;
       for (const one of undo) one();
       // Left by Back, or over: whichever it was, nothing stays held.
-      if (record.value === null || !(route.value.page === 'say' || route.value.page === 'set-say')) flight?.stop(performance.now());
+      if (record.value === null || !BEHIND.includes(route.value.page)) flight?.stop(performance.now());
       flight?.close();
     };
   }, [house]);
@@ -140,6 +144,7 @@ export function Drill({ house, of, name, over: isOver, left: isLeft }: Props) {
 
 /** The task in the head of the page. */
 async function taskOf(house: House, of: Flown): Promise<string> {
+  if ('practice' in of) return 'let go when they part';
   if ('set' in of) return `flaps toward ${(await house.sets())[of.set - 1]?.to ?? ''}`;
   return `flaps to ${(await house.drills())[of.drill - 1]?.to.join(', then ') ?? ''}`;
 }

@@ -1,11 +1,12 @@
 /** What the pages need of the rest of the house. main.tsx hands it over: pages know no input and start no engine. */
 import type { Airframe, RunRecord } from '../../sim/files/index.js';
-import type { Debrief, FlownSet, Speeds } from '../../sim/index.js';
+import type { Debrief, FlownSet, Practice, PracticeRun, Speeds } from '../../sim/index.js';
 import type { Opened } from '../records/file.js';
 import type { Attempt, Book, Imported, Refused } from '../records/logbook/index.js';
 import type { Layout, Tab } from '../view/place.js';
 import type { Panel, Picture } from '../view/picture.js';
 import type { Group } from './asks.js';
+import type { Ongoing } from './ongoing.js';
 import type { SetCard } from './setcard.js';
 import type { KeyChanges } from './settings.js';
 
@@ -48,8 +49,8 @@ export interface Flying {
   close(): void;
 }
 
-/** What is flown: a drill, with its dice where they are chosen, or a run of a set. */
-export type Flown = { readonly drill: number; readonly seed: number | null } | { readonly set: number; readonly attempt: Attempt; readonly place: number };
+/** What is flown: a drill, with its dice where they are chosen, a run of a set, or one of a practice. */
+export type Flown = { readonly practice: PracticeRun } | { readonly drill: number; readonly seed: number | null } | { readonly set: number; readonly attempt: Attempt; readonly place: number };
 
 export interface Cabin {
   /** Where the canvas goes, and what the hands touch. */
@@ -116,6 +117,10 @@ export interface House {
   setName(number: number): Promise<string>;
   /** What a flight of a set came to; null where none of its runs is in the logbook. @throws LogbookTrouble */
   flownSet(number: number, attempt: Attempt): Promise<FlownSet | null>;
+  /** The next run of a practice, and the practice it belongs to: a new one where there is none. */
+  nextPractice(now: Ongoing | null): Promise<{ readonly run: PracticeRun; readonly at: Ongoing }>;
+  /** The practice behind a run. */
+  practised(practice: Practice, run: PracticeRun, outcome: RunRecord['outcome']): Promise<Practice>;
   /** Fetches what the drill needs, so that Start need not wait. */
   warm(): void;
   fly(cabin: Cabin): Promise<Flying>;

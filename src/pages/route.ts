@@ -4,6 +4,7 @@ export type Route =
   | { readonly page: 'choose' }
   | { readonly page: 'brief' | 'run' | 'say'; readonly number: number; readonly seed: number | null }
   | { readonly page: 'set' | 'set-run' | 'set-say'; readonly number: number }
+  | { readonly page: 'practice' | 'practice-run' }
   | { readonly page: 'debrief' }
   | { readonly page: 'settings' }
   | { readonly page: 'logbook' }
@@ -18,6 +19,8 @@ export function routeOf(fragment: string): Route {
   if (path === 'debrief') return { page: 'debrief' };
   if (path === 'settings') return { page: 'settings' };
   if (path === 'logbook') return { page: 'logbook' };
+  if (path === 'practice') return { page: 'practice' };
+  if (path === 'practice/run') return { page: 'practice-run' };
   const set = /^set\/([1-9]\d{0,3})(?:\/(\w+))?$/.exec(path);
   const step = set === null ? undefined : SET_STEPS[set[2] ?? ''];
   if (set !== null && step !== undefined) return { page: step, number: Number(set[1]) };
@@ -33,12 +36,11 @@ function seedOf(query: string): number | null {
   return text !== null && /^\d{1,10}$/.test(text) && Number(text) <= 0xffffffff ? Number(text) : null;
 }
 
+const PLAIN = { choose: '#/', debrief: '#/debrief', settings: '#/settings', logbook: '#/logbook', practice: '#/practice', 'practice-run': '#/practice/run' } as const;
+const BEHIND = { set: '', 'set-run': '/run', 'set-say': '/say', brief: '', run: '/run', say: '/say' } as const;
+
 export function fragmentOf(route: Exclude<Route, { page: 'nowhere' }>): string {
-  if (route.page === 'choose') return '#/';
-  if (route.page === 'debrief') return '#/debrief';
-  if (route.page === 'settings') return '#/settings';
-  if (route.page === 'logbook') return '#/logbook';
-  if (!('seed' in route)) return `#/set/${route.number}${route.page.slice(3).replace('-', '/')}`;
-  const step = route.page === 'brief' ? '' : `/${route.page}`;
-  return `#/drill/${route.number}${step}${route.seed === null ? '' : `?seed=${route.seed}`}`;
+  if (!('number' in route)) return PLAIN[route.page];
+  if (!('seed' in route)) return `#/set/${route.number}${BEHIND[route.page]}`;
+  return `#/drill/${route.number}${BEHIND[route.page]}${route.seed === null ? '' : `?seed=${route.seed}`}`;
 }

@@ -13,7 +13,7 @@ export const simRows: Row[] = [
   { places: ['sim/'] }, // the files that know the whole world: state, world, agenda, command, the prepared airframe
   { places: ['sim/expand.ts', 'sim/replay.ts'] },
   { places: ['sim/score/'], packages: { 'sim/score/': ['@noble/hashes'] } },
-  { places: ['sim/trainee/', 'sim/sweep/', 'sim/set/', 'sim/advise/'] },
+  { places: ['sim/trainee/', 'sim/practice/', 'sim/sweep/', 'sim/set/', 'sim/advise/'] },
   { places: ['sim/stats/', 'sim/wing/'] },
   { places: ['sim/files/'], packages: { 'sim/files/': ['zod/mini', '@noble/hashes'] } },
   { places: ['sim/index.ts'] },

@@ -32,6 +32,12 @@ export async function everywhere(options: OpenOptions, look: Look): Promise<void
     await page.locator('h1').waitFor();
     await look(page, nowhere);
   }
+  await to('#/set/1');
+  await page.getByRole('button', { name: 'Start the set' }).waitFor();
+  await look(page, 'set');
+  await to('#/practice');
+  await page.getByRole('button', { name: 'First run' }).waitFor();
+  await look(page, 'practice');
   await to('#/drill/1?seed=3');
   await page.getByRole('button', { name: 'Start' }).waitFor();
   await look(page, 'brief');
