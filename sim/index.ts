@@ -46,6 +46,8 @@ export { type CurveStep, type RateCurve } from './stats/curve.js';
 export { kaplanMeier, logLogLimits, type Observation, type Step } from './stats/survival.js';
 export { logRank, type LogRank, type Stratum } from './stats/log-rank.js';
 export { flownSet, trialOfRun, type FlownSet } from './stats/flown-set.js';
+export { conditionOf, historyOf, type BlockPair, type Condition, type ConditionGroup, type FlightOfSet, type History, type SetFlight } from './stats/history.js';
+export { adviceOf, type Advice, type SetKind } from './stats/practise.js';
 export { compareBlocks, type BlockChange, type BlockVerdict } from './stats/blocks.js';
 export { type AtRate } from './stats/race.js';
 export { RACE_PRIOR } from './stats/race-likelihood.js';

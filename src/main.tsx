@@ -175,6 +175,11 @@ const house: House = {
     return { run: nextPracticeRun(at.practice, at.seed), at };
   },
   practised: async (practice, run, outcome) => (await import('../sim/index.js')).practiceAfter(practice, run, outcome),
+  async history(person) {
+    const [all, book, { historyIn }] = await Promise.all([sets(), keeping.book(), import('./records/history.js')]);
+    return historyIn(book, all, person);
+  },
+  airframes: async () => [...(await import('./records/shelf.js')).airframesOnShelf().values()],
   warm: () => void (kit ??= fetchKit()),
   fly,
   assess,

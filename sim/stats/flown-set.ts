@@ -43,13 +43,15 @@ export function trialOfRun({ scenario, score, outcome, end, commands }: RunRecor
   };
 }
 
+/** Realised rates of growth by lag ratio, deg/s. */
+export const ratesOf = (of: ReadySet): Map<number, number> => new Map(realisedRates(of).map(({ ratio, degPerS }) => [ratio, degPerS] as const));
+
 /**
  * What a person's runs of a set come to.
- * @param records at least one, all runs of this set
+ * @param records at least one, all runs of this set @param rates of this set, for whoever has them already
  * @throws RangeError for records of different limits
  */
-export function flownSet(of: ReadySet, records: readonly RunRecord[]): FlownSet {
-  const rates = new Map(realisedRates(of).map(({ ratio, degPerS }) => [ratio, degPerS] as const));
+export function flownSet(of: ReadySet, records: readonly RunRecord[], rates = ratesOf(of)): FlownSet {
   const trials = records.map((record) => trialOfRun(record, rates));
   const sizes = new Set(records.map(({ gauge }) => Math.round(gauge.pxPerDeg * 100)));
   return {

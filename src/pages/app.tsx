@@ -7,6 +7,7 @@ import { Drill } from './drill.js';
 import { Page } from './frame.js';
 import { Logbook } from './logbook.js';
 import type { House } from './house.js';
+import { PersonPage } from './person.js';
 import { Practice, PracticeFlight } from './practice.js';
 import { Say } from './say.js';
 import { goInstead, lastDrill, left, route, started } from './session.js';
@@ -29,6 +30,7 @@ export function App({ house }: { house: House }) {
     case 'practice': return <Practice house={house} />;
     case 'practice-run': return <PracticeFlight house={house} />;
     case 'logbook': return <Logbook house={house} />;
+    case 'person': return <PersonPage house={house} />;
     case 'nowhere': return <Nowhere />;
   }
 }

@@ -57,7 +57,7 @@ export function Page({ title, kind, tools, children }: Props) {
     <div class={`page page-${kind}`}>
       <header class="top">
         <a class="name" href="#/"><Mark />Evenhand</a>
-        <nav class="tools" aria-label="Tools">{tools}<a class="plain" href="#/logbook" {...(kind === 'logbook' ? { 'aria-current': 'page' as const } : {})}>Logbook</a><a class="plain" href="#/settings" {...(kind === 'setup' ? { 'aria-current': 'page' as const } : {})}>Set-up</a><LookButton /></nav>
+        <nav class="tools" aria-label="Tools">{tools}<a class="plain" href="#/logbook" {...(kind === 'logbook' ? { 'aria-current': 'page' as const } : {})}>Logbook</a><a class="plain" href="#/person" {...(kind === 'person' ? { 'aria-current': 'page' as const } : {})}>Progress</a><a class="plain" href="#/settings" {...(kind === 'setup' ? { 'aria-current': 'page' as const } : {})}>Set-up</a><LookButton /></nav>
       </header>
       <main ref={main} tabIndex={-1} aria-label={title}>
         {unkept.value !== null && <p class="note" role="alert"><span><strong>The last run is not in the logbook.</strong> {TROUBLES[unkept.value]}</span></p>}

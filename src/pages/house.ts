@@ -2,6 +2,7 @@
 import type { Airframe, RunRecord } from '../../sim/files/index.js';
 import type { Debrief, FlownSet, Practice, PracticeRun, Speeds } from '../../sim/index.js';
 import type { Opened } from '../records/file.js';
+import type { PersonHistory } from '../records/history.js';
 import type { Attempt, Book, Imported, Refused } from '../records/logbook/index.js';
 import type { Layout, Tab } from '../view/place.js';
 import type { Panel, Picture } from '../view/picture.js';
@@ -121,6 +122,10 @@ export interface House {
   nextPractice(now: Ongoing | null): Promise<{ readonly run: PracticeRun; readonly at: Ongoing }>;
   /** The practice behind a run. */
   practised(practice: Practice, run: PracticeRun, outcome: RunRecord['outcome']): Promise<Practice>;
+  /** Flights of sets of one person, judged. @throws LogbookTrouble */
+  history(person: string): Promise<PersonHistory>;
+  /** The shipped airframes. */
+  airframes(): Promise<readonly Airframe[]>;
   /** Fetches what the drill needs, so that Start need not wait. */
   warm(): void;
   fly(cabin: Cabin): Promise<Flying>;

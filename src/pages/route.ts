@@ -8,6 +8,7 @@ export type Route =
   | { readonly page: 'debrief' }
   | { readonly page: 'settings' }
   | { readonly page: 'logbook' }
+  | { readonly page: 'person' }
   | { readonly page: 'nowhere' };
 
 const SET_STEPS: Readonly<Record<string, 'set' | 'set-run' | 'set-say'>> = { '': 'set', run: 'set-run', say: 'set-say' };
@@ -21,6 +22,7 @@ export function routeOf(fragment: string): Route {
   if (path === 'logbook') return { page: 'logbook' };
   if (path === 'practice') return { page: 'practice' };
   if (path === 'practice/run') return { page: 'practice-run' };
+  if (path === 'person') return { page: 'person' };
   const set = /^set\/([1-9]\d{0,3})(?:\/(\w+))?$/.exec(path);
   const step = set === null ? undefined : SET_STEPS[set[2] ?? ''];
   if (set !== null && step !== undefined) return { page: step, number: Number(set[1]) };
@@ -36,7 +38,7 @@ function seedOf(query: string): number | null {
   return text !== null && /^\d{1,10}$/.test(text) && Number(text) <= 0xffffffff ? Number(text) : null;
 }
 
-const PLAIN = { choose: '#/', debrief: '#/debrief', settings: '#/settings', logbook: '#/logbook', practice: '#/practice', 'practice-run': '#/practice/run' } as const;
+const PLAIN = { choose: '#/', debrief: '#/debrief', settings: '#/settings', logbook: '#/logbook', person: '#/person', practice: '#/practice', 'practice-run': '#/practice/run' } as const;
 const BEHIND = { set: '', 'set-run': '/run', 'set-say': '/say', brief: '', run: '/run', say: '/say' } as const;
 
 export function fragmentOf(route: Exclude<Route, { page: 'nowhere' }>): string {

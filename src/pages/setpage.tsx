@@ -117,7 +117,7 @@ function Over({ house, set, one }: { house: House; set: SetCard; one: Attempt })
       <SetResult house={house} set={set} one={one} />
       <div class="start">
         <button class="button quiet" type="button" onClick={() => { again.value = true; }}>Fly the set again</button>
-        <p>Another seed, another order. Each flight stands for itself. <a href={fragmentOf({ page: 'logbook' })}>Its runs in the logbook</a></p>
+        <p>Another seed, another order. Each flight stands for itself. <a href={fragmentOf({ page: 'logbook' })}>Its runs in the logbook</a>; <a href={fragmentOf({ page: 'person' })}>beside the other flights</a></p>
       </div>
     </>
   );

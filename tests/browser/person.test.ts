@@ -1,0 +1,67 @@
+// One person over time on the page: nobody, too few runs, flights side by side; what the pictures show stands in the tables.
+import { expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { flownSet } from '../../sim/index.js';
+import { shippedSet } from '../set/shipped.js';
+import { flownRecords } from '../stats/made-flight.js';
+import { axe } from './drilling.js';
+import { openApp } from './harness.js';
+import { keepFlights } from './kept.js';
+
+const short = shippedSet('short');
+const DAY = 86_400_000;
+const FROM = Date.UTC(2026, 8, 1, 9);
+
+/** The page again, with what was kept meanwhile. */
+async function openPerson(page: Page): Promise<void> {
+  await page.reload();
+  await page.getByRole('heading', { name: 'What to practise next' }).waitFor();
+}
+
+test('nobody, and a flight that is not over: nothing is told, and the first set is offered', async () => {
+  const { page, close } = await openApp('#/person');
+  await page.getByText('No set is flown to its end without a name').waitFor();
+  await page.getByRole('link', { name: 'Fly set 1' }).waitFor();
+  await keepFlights(page, [{ id: 'u', set: 'short', records: flownRecords(short, 3).slice(0, 9), runs: 12 }]);
+  await openPerson(page);
+  await page.getByText('One flight is not over').waitFor();
+  expect(await page.locator('.person-group').count()).toBe(0);
+  expect(await axe(page)).toEqual([]);
+  await close();
+});
+
+test('flights side by side, apart by gauge and by person; the table tells what is drawn', async () => {
+  const { page, close } = await openApp('#/person');
+  await page.getByRole('heading', { name: 'What to practise next' }).waitFor();
+  const [one, two] = [flownRecords(short, 3), flownRecords(short, 4)];
+  const other = one.map((record) => ({ ...record, gauge: { ...record.gauge, pxPerDeg: 5.2 } }));
+  const Ada = { set: 'short', person: 'Ada' };
+  await keepFlights(page, [
+    { id: 'a', ...Ada, records: one, name: 'before', startedMs: FROM }, { id: 'b', ...Ada, records: two, name: 'after', startedMs: FROM + 9 * DAY },
+    { id: 'c', ...Ada, records: other, startedMs: FROM - 20 * DAY }, { id: 'd', ...Ada, records: two.slice(0, 4), runs: 12, leftMs: FROM, startedMs: FROM + 10 * DAY },
+    { id: 'e', set: 'short', records: two, startedMs: FROM },
+  ]);
+  await openPerson(page);
+  await page.getByLabel('Flown by').selectOption('Ada');
+  await page.getByRole('heading', { name: 'Ada, over time' }).waitFor();
+  const groups = page.locator('.person-group');
+  await expect.poll(() => groups.count()).toBe(2);
+  expect(await groups.nth(1).locator('p.small').first().innerText()).toContain('here a gauge of 5.20 px a degree; there a gauge of 4.61 px a degree');
+  const first = groups.first();
+  await first.getByText('The flights as a table').click();
+  const rows = await first.locator('.flights tbody tr').allInnerTexts();
+  expect(rows.length).toBe(3);
+  for (const [at, records] of [one, two].entries()) {
+    const { person: { caught, falseReleases, median } } = flownSet(short, records);
+    const told = caught === null ? null : `${caught.k} of ${caught.n}`;
+    for (const [strip, words] of [told, falseReleases?.perMin.toFixed(2), median?.deg?.toFixed(2)].entries()) {
+      if (words === null || words === undefined) continue;
+      expect(rows[at]).toContain(words);
+      expect(await first.locator('.flight-strip').nth(strip).locator('svg').getAttribute('aria-label')).toContain(words);
+    }
+  }
+  expect(rows[2]).toContain('4 of 12, left off');
+  expect(await first.locator('.pair').innerText()).toMatch(/From “before” to “after”:/);
+  expect(await axe(page)).toEqual([]);
+  await close();
+});
