@@ -28,6 +28,9 @@ export function drag(n: FlightNumbers, shape: Shape, leftDeg: number, rightDeg: 
 /** Dynamic pressure, Pa. */
 export const dynamicPressure = (speedMps: number, heightM: number): number => 0.5 * density(heightM) * speedMps * speedMps;
 
+/** The model has no stall: level flight without thrust would end in a standstill. Far below any stall, the speed stays here, m/s. */
+const LOWEST_MPS = 20;
+
 /** Steepest climb path of a go-around, speed that is given for a steeper path, and how fast the path may change a tick. */
 const CLIMB_MOST = 0.25;
 const CLIMB_PER_KT = 0.01;
@@ -76,6 +79,7 @@ export function stepMotion(s: State, n: FlightNumbers, leftMidDeg: number, right
   const thrustMid = thrustAvailable(n, delta, speedMid / sound) * 0.5 * ((s.leftThrust + left) + (s.rightThrust + right));
 
   s.speedMps += DT * (thrustMid - dragMid + pull) / n.massKg;
+  if (s.speedMps < LOWEST_MPS) s.speedMps = LOWEST_MPS;
   s.heightM += DT * speedMid * s.pathSin;
   s.distanceM += DT * speedMid;
   s.fuelKg += DT * (thrustMid * n.fuelKgPerNs + n.fuelBaseKgPerS * (s.leftLive + s.rightLive));

@@ -1,6 +1,6 @@
 /** Failures that are not splits, the normal drive, heat, retraction, and what the aeroplane does: one case a behaviour. */
 import { describe, expect, it } from 'vitest';
-import { advance, expand, lowestNow, type Command, type World } from '../../sim/index.js';
+import { advance, expand, lowestNow, run, type Command, type World } from '../../sim/index.js';
 import { FT, RAD } from '../../sim/units.js';
 import { AIRFRAME, scenario } from './bench.js';
 
@@ -237,5 +237,17 @@ describe('triggers', () => {
     const keys = { faults: [{ name: 'f', kind: 'disconnect', side: 'drawn', when: { atS: 0 } }] };
     const lefts = Array.from({ length: 400 }, (_, seed) => advance(expand(scenario(keys), AIRFRAME, seed), [], 1).state.leftCut).reduce((a, b) => a + b, 0);
     expect(Math.abs(lefts - 200)).toBeLessThan(40); // four standard deviations of a fair coin
+  });
+});
+
+describe('no thrust at all', () => {
+  it('level flight slows and slows, and never to a number that is none', () => {
+    const events = ['left', 'right'].map((side) => ({ do: 'failEngine', side, when: { atS: 1 } }));
+    const world = expand(scenario({ task: { limitS: 600 }, events }), AIRFRAME, 1, true);
+    let slowest = Infinity;
+    const { state, ticks } = run(world, [], (s) => { slowest = Math.min(slowest, s.speedMps); });
+    expect(ticks).toBe(60000);
+    expect(slowest).toBe(20);
+    expect(Number.isFinite(state.casKt)).toBe(true);
   });
 });
