@@ -66,7 +66,7 @@ async function fly(cabin: Cabin): Promise<Flying> {
   const [flown, [{ startDrill }, { openStage, RENDERER }, { bindHands }]] = await Promise.all([flownOf(cabin.of), (kit ??= fetchKit())]);
   const stage = await openStage(cabin.host);
   const running = startDrill({
-    ...flown, app: APP, training: cabin.training === true,
+    ...flown, app: APP,
     device: { isolated: crossOriginIsolated, clockGrainMs: grainMs(), renderer: RENDERER, input: '', ...(cabin.assisted.length > 0 ? { assisted: [...cabin.assisted] } : {}) },
     gauge: { pxPerDeg: pxPerDeg(flown.airframe.gauge.dial, cabin.at.gauge.radius), pixelRatio: devicePixelRatio, mmPerPx: null },
   });

@@ -66,6 +66,7 @@ export const scenarioSchema = z.strictObject({
   start: start.check(z.meta({ description: 'Where the run starts.' })),
   speedHold: z._default(z.boolean().check(z.meta({ description: 'The thrust levers follow the selected speed.' })), true),
   role: z._default(word('The trainee flies and drives, or drives while another flies.', ['flying', 'driving']), 'flying'),
+  training: z.optional(z.boolean().check(z.meta({ description: 'The lever angle at which the gear horn sounds is drawn beside the thrust levers; never where the release is scored.' }))),
   mainDrive: z._default(word('The normal flap drive: lost, or lost until an event brings it back.', ['lost', 'returns']), 'lost'),
   pointerNoise: z.optional(z.boolean().check(z.meta({ description: 'Rigging mismatch, pointer wander and roll disturbance; on with recognition, else off.' }))),
   task: task.check(z.meta({ description: 'What is to be reached.' })),

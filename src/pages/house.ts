@@ -64,8 +64,6 @@ export interface Cabin {
   readonly latched: () => boolean;
   /** Helps that are in use and mark the record; none if left out. */
   readonly assisted: NonNullable<RunRecord['device']['assisted']>;
-  /** Lever angles against the horn's threshold; never shown on a run that is scored by recognition. */
-  readonly training?: boolean;
   /** The sound of the page off or on. */
   readonly mute: () => void;
   /** Loudness of the page, 0 to 1. */

@@ -17,8 +17,6 @@ export interface DrillOptions {
   readonly gauge: RunRecord['gauge'];
   /** Version of the app, written in the record. */
   readonly app: string;
-  /** Training level: lever angles against the horn's threshold. Never on a run that is scored by recognition. */
-  readonly training?: boolean;
 }
 
 /** A drill that runs. Stamps are milliseconds of the page's clock: event.timeStamp and the animation frame's argument. */

@@ -23,7 +23,7 @@ export function startDrill(options: DrillOptions, frame$: Observable<number> = f
   const hands = new Set<Hand>();
   const input$ = new Subject<Entry>();
 
-  const training = options.training === true && scenario.recognition === undefined;
+  const training = scenario.training === true && scenario.recognition === undefined;
   const live$ = merge(input$, frame$.pipe(map((stampMs): Entry => ({ what: 'frame', stampMs })))).pipe(
     scan((live: Live | null, entry: Entry) => enterLive(live, entry, first), null),
     takeWhile((live) => live === null || live.session.over === null, true),

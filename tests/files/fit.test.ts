@@ -29,6 +29,7 @@ describe('refused', () => {
     [['events'], [{ when: { atS: 1 }, do: 'descend', toFt: 700, pathDeg: -3 }], 'events.0.toFt: above the ground (groundFt is 700 ft)'],
     [['recognition'], { seenDeg: 2, limitDeg: 2, measuring: false }, 'recognition.seenDeg: below limitDeg (2 deg)'],
     [['events'], [{ when: { atS: 1 }, do: 'level' }, { when: { atS: 2 }, do: 'freeze' }], 'events.1.do: no freeze in a scenario with recognition'],
+    [['training'], true, 'training: false beside recognition: a scored run shows no such mark'],
     [['passes'], ['slow'], 'fails.0: a trainee that is not among passes'],
     [['passes'], ['prompt', 'hasty'], 'passes.1: a scripted trainee: "prompt", "slow", "never", "early", "steady" or "loaded"'],
   ])('%j as %j', (path, to, problem) => {

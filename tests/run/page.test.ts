@@ -102,7 +102,7 @@ test('the threshold of the horn is shown at training level alone, never where re
     const { recognition: _scored, ...free } = drill('set-16-from-4');
     const frame$ = new Subject<number>();
     const running = startDrill({
-      scenario: scored ? drill('set-16-from-4') : free, airframe: AIRFRAME, seed: 1, app: 'test', training,
+      scenario: { ...(scored ? drill('set-16-from-4') : free), training }, airframe: AIRFRAME, seed: 1, app: 'test',
       device: { isolated: true, clockGrainMs: 0.005, renderer: 'none', input: '' }, gauge: { pxPerDeg: 10, pixelRatio: 1, mmPerPx: null },
     }, frame$);
     let seen: Picture | null = null;
