@@ -29,7 +29,6 @@ describe('refused', () => {
     [['events'], [{ when: { atS: 1 }, do: 'descend', toFt: 700, pathDeg: -3 }], 'events.0.toFt: above the ground (groundFt is 700 ft)'],
     [['recognition'], { seenDeg: 2, limitDeg: 2, measuring: false }, 'recognition.seenDeg: below limitDeg (2 deg)'],
     [['events'], [{ when: { atS: 1 }, do: 'level' }, { when: { atS: 2 }, do: 'freeze' }], 'events.1.do: no freeze in a scenario with recognition'],
-    [['training'], true, 'training: false beside recognition: a scored run shows no such mark'],
     [['passes'], ['slow'], 'fails.0: a trainee that is not among passes'],
     [['passes'], ['prompt', 'hasty'], 'passes.1: a scripted trainee: "prompt", "slow", "never", "early", "steady" or "loaded"'],
   ])('%j as %j', (path, to, problem) => {
@@ -89,4 +88,11 @@ test('an airframe by name or in full, never by path', () => {
   expect(airframeOf({ ...base, airframe: airframeA }, () => undefined)).toBe(airframeA);
   expect(misfitsOf({ ...base, airframe: 'other' }, lookup)).toEqual([{ path: ['airframe'], allowed: 'the name of a shipped airframe, or an airframe in full' }]);
   for (const path of ['../airframe-a', 'airframes/airframe-a.json', '/etc/passwd']) expect(tryAs(scenarioSchema, { ...base, airframe: path }).ok).toBe(false);
+});
+
+test('the lever angle of the horn is drawn in no scored run', () => {
+  const scored: Scenario = { ...base, recognition: { seenDeg: 0.1, measuring: false }, training: true };
+  expect(said(scored)).toEqual(['training: false beside recognition: a scored run shows no such mark']);
+  const { recognition: _none, ...free } = scored;
+  expect(said(free)).toEqual([]);
 });
