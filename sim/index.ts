@@ -23,6 +23,7 @@ export { passedOf } from './score/procedure.js';
 export { traceRow, traceRows, type TraceRow } from './score/trace.js';
 export { commandsOfRecord, isVoided, replay, requestOf, timingOf } from './score/replayed.js';
 export { debriefOf, type Debrief } from './score/debrief.js';
+export { timelineOf, type Timeline } from './score/timeline.js';
 export type { Callout } from './score/callouts.js';
 export type { DebriefRow } from './score/debrief-row.js';
 export { commandsOf, flyInputs, flyTrainee, pilotOf, watcherFor, type Flown, type Trainee } from './trainee/fly.js';

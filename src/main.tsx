@@ -187,6 +187,8 @@ const house: House = {
     const { debriefOf, MODEL_VERSION } = await import('../sim/index.js');
     return record.model === MODEL_VERSION ? debriefOf(record) : null;
   },
+  replay: async (record) => (await import('./run/replayed.js')).replayedOf(record),
+  instruments: async (host) => (await import('./view/stage.js')).openStage(host),
   logbook: keeping.book,
   exportLogbook: keeping.exportAll,
   importLogbook: keeping.importFrom,

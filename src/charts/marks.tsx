@@ -33,9 +33,11 @@ interface Props {
   /** Foot of the words, and of the lines, px. */
   readonly top: number;
   readonly bottom: number;
+  /** A mark was pressed, and not the charts behind it. */
+  readonly onPick: (atS: number) => void;
 }
 
-export function Marks({ marks, lane: { placed }, time, top, bottom }: Props) {
+export function Marks({ marks, lane: { placed }, time, top, bottom, onPick }: Props) {
   return (
     <g>
       {marks.map(({ atS, word, outline, rank }, index) => {
@@ -43,7 +45,7 @@ export function Marks({ marks, lane: { placed }, time, top, bottom }: Props) {
         const x = at(time, atS);
         const y = top - ROW / 2 - (row ?? 0) * ROW;
         return (
-          <g key={`${word}${atS}`} class={rank === 0 ? 'moment strong' : 'moment'}>
+          <g key={`${word}${atS}`} class={rank === 0 ? 'moment strong' : 'moment'} onPointerDown={(event) => { event.stopPropagation(); onPick(atS); }}>
             <path class={rank <= 1 ? 'lead-line' : 'lead-line faint'} d={row === null ? `M${x} ${top}V${top + 10}` : `M${x} ${y}V${bottom}`} />
             {row !== null && <path class="moment-sign" d={outline} transform={`translate(${x} ${y})`} />}
             {row !== null && <text x={flip ? x - SIGN : x + SIGN} y={y + 4.5} text-anchor={flip ? 'end' : 'start'}>{word}</text>}

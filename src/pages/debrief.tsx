@@ -6,12 +6,13 @@ import { lastRow, type Facts } from './course.js';
 import { Figure } from './figure.js';
 import { figuresOf } from './figures.js';
 import { Page } from './frame.js';
-import type { House } from './house.js';
+import type { House, Replayed } from './house.js';
 import { Notes, RecordFacts } from './notes.js';
 import { Opening } from './opening.js';
 import { OutcomeSign } from './outcome.js';
 import { Callouts, Procedure, Said } from './procedure.js';
 import { Readings } from './readings.js';
+import { Replay } from './replay.js';
 import { fragmentOf } from './route.js';
 import { callSentence, cost, headline } from './sentences.js';
 import { fromFile, lastDrill, record } from './session.js';
@@ -41,17 +42,19 @@ export function Debrief({ house }: { house: House }) {
       {failed.value !== null && <p class="note" role="alert">The run could not be played again: {failed.value}. Its record can still be saved.</p>}
       {facts.value === undefined && failed.value === null && <p class="waiting" role="status">Playing the run again …</p>}
       {facts.value === null && <Stored run={run} />}
-      {facts.value && <Told key={run.digest} run={run} facts={facts.value} />}
+      {facts.value && <Told key={run.digest} house={house} run={run} facts={facts.value} />}
       {again !== null && <p class="small next"><a href={fragmentOf({ page: 'brief', number: again, seed: null })}>Fly drill {again} again</a> <a href="#/">All drills</a> <a href="#/logbook">Logbook</a> <span>The logbook keeps the run on this machine; its saved record can be opened anywhere.</span></p>}
       <Opening house={house} />
     </Page>
   );
 }
 
-function Told({ run, facts }: { run: RunRecord; facts: Facts }) {
+function Told({ house, run, facts }: { house: House; run: RunRecord; facts: Facts }) {
   const { score, passed } = facts.flight;
   const cursor = useSignal(score.releaseS ?? score.onsetS ?? lastRow(facts)?.atS ?? 0);
   const truth = useSignal(false);
+  const replayed = useSignal<Replayed | null>(null);
+  useEffect(() => { void house.replay(run).then((one) => { replayed.value = one; }); }, [house, run]);
   const why = whyVoid(run);
   return (
     <>
@@ -67,10 +70,11 @@ function Told({ run, facts }: { run: RunRecord; facts: Facts }) {
       <dl class="figures">
         {figuresOf(facts, run).map(({ what, value, beside }) => <div key={what}><dt>{what}</dt><dd><strong>{value}</strong><span>{tight(beside)}</span></dd></div>)}
       </dl>
+      <Replay house={house} facts={facts} run={run} replayed={replayed} cursor={cursor} truth={truth} />
       <div class="columns debrief-columns">
         <div>
           <Figure facts={facts} run={run} cursor={cursor} truth={truth} />
-          <Readings facts={facts} airframe={run.airframe} cursor={cursor} truth={truth} />
+          <Readings facts={facts} replayed={replayed} cursor={cursor} truth={truth} />
         </div>
         <div class="proofs">
           <Procedure facts={facts} cursor={cursor} />

@@ -47,7 +47,7 @@ export function Figure({ facts, run, cursor, truth }: Props) {
   });
   const foot = y;
   const move = (event: PointerEvent & { readonly currentTarget: SVGSVGElement }): void => {
-    if (event.pointerType !== 'mouse' && event.buttons === 0) return;
+    if (event.buttons === 0) return;
     const box = event.currentTarget.getBoundingClientRect();
     cursor.value = Math.round(valueAt(time, ((event.clientX - box.left) / box.width) * W) * 10) / 10;
   };
@@ -67,7 +67,7 @@ export function Figure({ facts, run, cursor, truth }: Props) {
           </Panel>
         ))}
         {ticks(time, W / 110).map((s) => <text key={s} class="axis" x={at(time, s)} y={foot + 22} text-anchor="middle">{s} s</text>)}
-        <Marks marks={marks} lane={lane} time={time} top={top} bottom={foot} />
+        <Marks marks={marks} lane={lane} time={time} top={top} bottom={foot} onPick={(atS) => { cursor.value = Math.ceil(atS * 100 - 1e-6) / 100; }} />
         <CursorLine cursor={cursor} time={time} top={top + 6} bottom={foot} />
       </svg>
       <Scrub facts={facts} cursor={cursor} time={time} width={W} />

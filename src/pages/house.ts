@@ -1,6 +1,6 @@
 /** What the pages need of the rest of the house. main.tsx hands it over: pages know no input and start no engine. */
 import type { Airframe, RunRecord } from '../../sim/files/index.js';
-import type { Debrief, FlownSet, Practice, PracticeRun, Speeds } from '../../sim/index.js';
+import type { Debrief, DebriefRow, FlownSet, Practice, PracticeRun, Speeds } from '../../sim/index.js';
 import type { Opened } from '../records/file.js';
 import type { PersonHistory } from '../records/history.js';
 import type { Attempt, Book, Imported, Refused } from '../records/logbook/index.js';
@@ -95,6 +95,23 @@ export interface Keys {
   rebindToDefault(changes: KeyChanges, intent: string): Rebound;
 }
 
+/** A run played again, to be looked about in. */
+export interface Replayed {
+  /** Last tick of the run. */
+  readonly endTick: number;
+  readonly panel: Panel;
+  /** What the instruments showed at a tick. @param truth the pointers stand at the true sides instead */
+  pictureAt(tick: number, truth: boolean): Picture;
+  rowAt(tick: number): DebriefRow;
+}
+
+/** A canvas with instruments: told where they stand, and what to draw. */
+export interface Instruments {
+  set(at: Layout, panel: Panel): void;
+  draw(now: Picture): void;
+  close(): void;
+}
+
 export type SoundName = 'horn' | 'autopilotOff';
 
 /** Called while long work goes on: how much is done, and of how much. */
@@ -131,6 +148,10 @@ export interface House {
   assess(record: RunRecord, said: RunRecord['assessment']): Promise<RunRecord>;
   /** null: of another model version, and not replayable here. */
   debrief(record: RunRecord): Promise<Debrief | null>;
+  /** A run of this model version, to be looked about in. */
+  replay(record: RunRecord): Promise<Replayed>;
+  /** The drill's instruments in a place of a page. */
+  instruments(host: HTMLElement): Promise<Instruments>;
   /** The logbook of this machine. @throws LogbookTrouble where the browser keeps nothing */
   logbook(): Promise<Book>;
   /** Hands the whole logbook to the browser as a download. @returns false when it was stopped @throws LogbookTrouble */

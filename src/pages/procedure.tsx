@@ -42,7 +42,7 @@ function Proved({ one, facts, cursor }: { one: ProcedureItem; facts: Facts; curs
     </>
   );
   if (moment === null) return <div class="proved">{inside}</div>;
-  return <button class="proved" type="button" title="Show this moment in the charts" onClick={() => { cursor.value = moment; }}>{inside}</button>;
+  return <button class="proved" type="button" title="Show this moment" onClick={() => { cursor.value = moment; }}>{inside}</button>;
 }
 
 export function Callouts({ facts, cursor }: { facts: Facts; cursor: Signal<number> }) {
@@ -53,7 +53,7 @@ export function Callouts({ facts, cursor }: { facts: Facts; cursor: Signal<numbe
       <ul>
         {facts.callouts.map(({ atS, text, right, answer, answeredS, ok }) => (
           <li key={atS}>
-            <button class="proved" type="button" title="Show this moment in the charts" onClick={() => { cursor.value = atS; }}>
+            <button class="proved" type="button" title="Show this moment" onClick={() => { cursor.value = atS; }}>
               <Sign ok={ok} />
               <span class="item">{text}<span class="proof">at {seconds(atS)}: {
                 answer === null || answeredS === null ? (ok === null ? 'the run ended before an answer was due' : `no answer; right was ${right}`)

@@ -1,31 +1,27 @@
-/** Everything at one moment: the gauge as it stood, and every reading. */
+/** Every reading at one moment. */
 import type { Signal } from '@preact/signals';
-import type { Airframe } from '../../sim/files/index.js';
 import type { DebriefRow } from '../../sim/index.js';
 import { grouped } from '../view/words.js';
 import { rowAt, shownApart, trulyApart, type Facts } from './course.js';
-import { Fan, gaugeOf } from './fan.js';
+import type { Replayed } from './house.js';
+import { tickAt } from './player.js';
 import { degrees, knots, percent, seconds } from './words.js';
 
 interface Props {
   readonly facts: Facts;
-  readonly airframe: Airframe;
+  /** Knows every tick; until it is at hand the rows of the charts are read. */
+  readonly replayed: Signal<Replayed | null>;
   readonly cursor: Signal<number>;
   readonly truth: Signal<boolean>;
 }
 
-export function Readings({ facts, airframe, cursor, truth: { value: truth } }: Props) {
-  const row = rowAt(facts, cursor.value);
+export function Readings({ facts, replayed, cursor, truth: { value: truth } }: Props) {
+  const row = replayed.value?.rowAt(tickAt(cursor.value)) ?? rowAt(facts, cursor.value);
   if (row === undefined) return null;
-  const left = truth ? row.leftDeg : row.leftPointerDeg;
-  const right = truth ? row.rightDeg : row.rightPointerDeg;
   return (
     <section class="readings-at" aria-labelledby="readings-title">
       <h2 id="readings-title" class="ruled">At {seconds(row.atS)}</h2>
-      <div class="readings-pair">
-        <Fan gauge={gaugeOf(airframe)} left={left} right={right} radius={176} title={`${truth ? 'True travel' : 'The gauge'} at ${seconds(row.atS)}: left ${degrees(left)}, right ${degrees(right)}`} />
-        <dl class="facts">{readingsOf(row, truth).map(([what, value]) => <div key={what}><dt>{what}</dt><dd>{value}</dd></div>)}</dl>
-      </div>
+      <dl class="facts">{readingsOf(row, truth).map(([what, value]) => <div key={what}><dt>{what}</dt><dd>{value}</dd></div>)}</dl>
     </section>
   );
 }

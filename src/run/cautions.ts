@@ -1,5 +1,5 @@
 /** What is told for a while and then no more: worked out from the log, so that a replay tells it too. */
-import type { Filed } from './session.js';
+import type { Command } from '../../sim/index.js';
 
 /** How long the letting go of the speed hold is told, ticks. */
 const TOLD_TICKS = 1000;
@@ -9,7 +9,7 @@ const TOLD_TICKS = 1000;
  * (14 CFR 25.1329(k), from memory: the end of an autothrust function is told as a caution).
  * @param startsOn whether it was on when the run began
  */
-export function holdHasLetGo(log: readonly Filed[], startsOn: boolean, now: number): boolean {
+export function holdHasLetGo(log: readonly Command[], startsOn: boolean, now: number): boolean {
   let on = startsOn;
   let letGo = -Infinity;
   for (const filed of log) {

@@ -16,7 +16,7 @@ import { gear } from './gear.js';
 import { readInk } from './ink.js';
 import { lever } from './lever.js';
 import { FACE, type Frame, type Part } from './part.js';
-import type { Layout, Tab } from './place.js';
+import { NOWHERE, type Layout, type Tab } from './place.js';
 import type { Panel, Picture } from './picture.js';
 import { atRest } from './rest.js';
 import { section } from './section.js';
@@ -78,9 +78,11 @@ export async function openStage(host: HTMLElement): Promise<Stage> {
       renderer.background.color = frame.ink.paper;
       renderer.resize(at.width, at.height, devicePixelRatio);
       tabbed = at.tabbed;
-      const turns = [['gear', gear], ['gear', silence], ['thrust', thrust], ['flaps', lever], ...(tabbed ? [['thrust', steps] as const] : [])] as const;
-      turning = turns.map(([tab, part]) => [tab, part(frame)] as const);
-      parts = [...turning.map(([, part]) => part), ...[speed, altitude, bank, ...(tabbed ? [] : [steps]), drive, section, gauge, call, alerts].map((part) => part(frame))];
+      // What a layout has no place for is not drawn.
+      const turns = [['gear', gear, at.gear], ['gear', silence, at.silence], ['thrust', thrust, at.leftThrust], ['flaps', lever, at.lever], ...(tabbed ? [['thrust', steps, at.speedUp] as const] : [])] as const;
+      const rest = [[speed, at.speed], [altitude, at.altitude], [bank, at.bank], ...(tabbed ? [] : [[steps, at.speedUp] as const]), [drive, at.guard], [section, at.leadingEdge], [gauge, at.flaps], [call, at.call], [alerts, at.alerts]] as const;
+      turning = turns.filter(([, , place]) => place !== NOWHERE).map(([tab, part]) => [tab, part(frame)] as const);
+      parts = [...turning.map(([, part]) => part), ...rest.filter(([, place]) => place !== NOWHERE).map(([part]) => part(frame))];
       root.addChild(...parts.map((part) => part.node));
       paint(last ?? atRest(panel));
     },

@@ -6,7 +6,7 @@ import { Container, Graphics } from 'pixi.js';
 import { button } from './button.js';
 import { caption, label, type Frame, type Part } from './part.js';
 import type { Picture } from './picture.js';
-import type { Rect } from './place.js';
+import { NOWHERE, type Rect } from './place.js';
 import { THRUST_INSET } from './inset.js';
 import { anglesOf } from './words.js';
 
@@ -41,7 +41,8 @@ export function thrust(frame: Frame): Part {
   const around = button('go\naround', at.goAround, frame);
   around.set(false);
   const threshold = hornLine(frame, yOf);
-  node.addChild(rails, threshold.node, left, right, angle.node, hold.node, around.node);
+  node.addChild(rails, threshold.node, left, right, angle.node);
+  if (at.goAround !== NOWHERE) node.addChild(hold.node, around.node);
   return {
     node,
     show(now: Picture) {

@@ -53,7 +53,7 @@ test('the cursor: a mouse over the charts, arrow keys on the slider, and the gau
   expect(await page.getByRole('heading', { name: 'At 0.0 s' }).count()).toBe(1);
   await page.evaluate(() => document.querySelector('.figure svg')?.scrollIntoView({ block: 'start' }));
   const box = (await page.locator('.figure svg').boundingBox())!;
-  await page.mouse.move(box.x + box.width / 2, box.y + 200);
+  await page.mouse.click(box.x + box.width / 2, box.y + 200);
   const middle = await at();
   expect(middle).toBeGreaterThan(run.facts.rows.at(-1)!.atS * 0.4);
   expect(middle).toBeLessThan(run.facts.rows.at(-1)!.atS * 0.6);
@@ -113,7 +113,7 @@ test('on paper: the caution, every chart, no button, and two or three pages of A
   expect(await page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor)).toBe('rgb(255, 255, 255)');
   expect(await page.locator('footer.caution').isVisible()).toBe(true);
   expect(await page.locator('.figure svg').isVisible()).toBe(true);
-  for (const gone of ['.tools', '.opening', '.scrub', '.rows']) expect(await page.locator(gone).first().isVisible(), gone).toBe(false);
+  for (const gone of ['.tools', '.opening', '.scrub', '.rows', '.replay']) expect(await page.locator(gone).first().isVisible(), gone).toBe(false);
   await close();
 });
 
