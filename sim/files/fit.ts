@@ -100,10 +100,11 @@ function triggersFit({ faults, events }: ReadyScenario): Misfit[] {
   ]);
 }
 
-function scoringFits({ recognition, passes, fails, events }: ReadyScenario): Misfit[] {
+function scoringFits({ recognition, training, passes, fails, events }: ReadyScenario): Misfit[] {
   return [
     // Who can look at the gauge as long as they like recognises nothing.
     ...broken(events.map(({ do: what }, index) => [recognition === undefined || what !== 'freeze', `events.${index}.do`, 'no freeze in a scenario with recognition'])),
+    ...broken([[recognition === undefined || training !== true, 'training', 'false beside recognition: a scored run shows no such mark']]),
     ...broken([[recognition === undefined || recognition.seenDeg < recognition.limitDeg, 'recognition.seenDeg', `below limitDeg (${recognition?.limitDeg} deg)`]]),
     ...(['passes', 'fails'] as const).flatMap((list) => ({ passes, fails })[list]?.flatMap((name, index) =>
       (TRAINEES.some((known) => known === name) ? [] : [{ path: [list, index], allowed: `a scripted trainee: ${oneOf(TRAINEES)}` }])) ?? []),
