@@ -193,6 +193,7 @@ const house: House = {
   exportLogbook: keeping.exportAll,
   importLogbook: keeping.importFrom,
   save: async (record) => (await import('./records/file.js')).saveRecord(record),
+  saveFile: async (file, name) => (await import('./records/file.js')).download(file, name),
   open: async (file) => (await import('./records/file.js')).openRecord(file),
 };
 

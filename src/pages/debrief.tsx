@@ -14,6 +14,7 @@ import { Callouts, Procedure, Said } from './procedure.js';
 import { Readings } from './readings.js';
 import { Replay } from './replay.js';
 import { fragmentOf } from './route.js';
+import { SaveAs } from './saveas.js';
 import { callSentence, cost, headline } from './sentences.js';
 import { fromFile, lastDrill, record } from './session.js';
 import { assistedBy, OUTCOME_MEANS, OUTCOME_WORDS, tight, whyVoid } from './words.js';
@@ -75,6 +76,7 @@ function Told({ house, run, facts }: { house: House; run: RunRecord; facts: Fact
         <div>
           <Figure facts={facts} run={run} cursor={cursor} truth={truth} />
           <Readings facts={facts} replayed={replayed} cursor={cursor} truth={truth} />
+          <SaveAs house={house} facts={facts} run={run} />
         </div>
         <div class="proofs">
           <Procedure facts={facts} cursor={cursor} />

@@ -159,5 +159,7 @@ export interface House {
   /** Takes in the runs of a logbook's file. @throws LogbookTrouble */
   importLogbook(file: File, progress: Progress, stop: () => boolean): Promise<({ readonly ok: true } & Imported) | Refused>;
   save(record: RunRecord): Promise<void>;
+  /** Hands any other file to the browser as a download. */
+  saveFile(file: Blob, name: string): Promise<void>;
   open(file: File): Promise<Opened>;
 }
