@@ -31,7 +31,7 @@ const look = (page: Page, mime: string, bytes: Buffer, times = 1) => page.evalua
   const { data } = drawn.getImageData(0, 0, canvas.width, canvas.height);
   let unlike = 0;
   for (let at = 0; at < data.length; at += 4) if (Math.abs(data[at]! - data[0]!) + Math.abs(data[at + 1]! - data[1]!) > 24) unlike += 1;
-  return { width: canvas.width, height: canvas.height, corner: [...data.slice(0, 4)], part: unlike / (data.length / 4) };
+  return { width: canvas.width, height: canvas.height, corner: Array.from(data.subarray(0, 4)), part: unlike / (data.length / 4) };
 }, [`data:${mime};base64,${bytes.toString('base64')}`, times] as const);
 
 test('rows and figures: every row, units in the header, and nothing that the debrief does not say', async () => {
