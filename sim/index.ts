@@ -32,6 +32,7 @@ export { watcherOf, watchOf, type Watch, type Watcher } from './trainee/watcher.
 export { dice, diceOf, type Dice } from './dice.js';
 export { bankOfLoad, speedsOf, type SettingSpeeds, type Speeds } from './advise/speeds.js';
 export { BUDGET_FAULTS, budgetOf, type Budget, type BudgetFault, type BudgetRequest } from './advise/budget.js';
+export { releasedAt, ROOM_LEVELS, roomOf, type Released, type Room, type RoomPoint } from './advise/room.js';
 export { hornAngle, hornRule, type HornThresholds } from './warning/horn.js';
 export { flyRow, type SweepRow } from './sweep/row.js';
 export { seedsOf } from './sweep/seeds.js';
@@ -48,6 +49,7 @@ export { kaplanMeier, logLogLimits, type Observation, type Step } from './stats/
 export { logRank, type LogRank, type Stratum } from './stats/log-rank.js';
 export { flownSet, trialOfRun, type FlownSet } from './stats/flown-set.js';
 export { conditionOf, historyOf, type BlockPair, type Condition, type ConditionGroup, type FlightOfSet, type History, type SetFlight } from './stats/history.js';
+export { marginOf, type MarginPlace, type MarginRow } from './stats/margin.js';
 export { adviceOf, type Advice, type SetKind } from './stats/practise.js';
 export { compareBlocks, type BlockChange, type BlockVerdict } from './stats/blocks.js';
 export { type AtRate } from './stats/race.js';

@@ -179,6 +179,7 @@ const house: House = {
     const [all, book, { historyIn }] = await Promise.all([sets(), keeping.book(), import('./records/history.js')]);
     return historyIn(book, all, person);
   },
+  margin: async (...about) => (await import('./pages/marginplace.js')).marginAt(...about),
   airframes: async () => [...(await import('./records/shelf.js')).airframesOnShelf().values()],
   warm: () => void (kit ??= fetchKit()),
   fly,

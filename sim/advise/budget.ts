@@ -4,14 +4,12 @@
  * are in it. For a side that is cut the closed form stands beside it as a check.
  */
 import type { Command } from '../command.js';
-import { expand } from '../expand.js';
 import type { Airframe } from '../files/airframe.js';
-import type { Fault } from '../files/fault.js';
-import { ready } from '../ready.js';
 import type { World } from '../fixed.js';
 import { authorityNow } from '../score/facts.js';
 import { ONE_DEGREE } from '../score/events.js';
 import { advance } from '../world.js';
+import { HELD, splitOf, start } from './driving.js';
 
 /** Faults a budget can be made for, on the right side; mirrored faults cost the same. */
 export const BUDGET_FAULTS = ['disconnect', 'lag', 'jam', 'slip', 'blowback'] as const;
@@ -43,35 +41,6 @@ export interface Budget {
 const LEVELS = [25, 45, 50, 100] as const;
 const LATENCIES = [0, 1, 2, 3, 5, 10, 20] as const;
 const LONGEST_TICKS = 30000;
-/** The run-up before the fault lets the rate settle, deg. */
-const RUN_UP_DEG = 0.4;
-
-function faultOf({ fault, ratio, flapDeg }: BudgetRequest): Fault {
-  const common = { name: 'fault', side: 'right' as const, when: { flapDeg } };
-  if (fault === 'lag') return { ...common, kind: fault, ratio };
-  if (fault === 'slip') return { ...common, kind: fault, ratio, periodS: 6, onS: 3 };
-  return { ...common, kind: fault };
-}
-
-const HELD: readonly Command[] = [
-  { do: 'arm', tick: 0, rank: 2, seq: 0 }, { do: 'holdDrive', way: 'extend', tick: 0, rank: 2, seq: 1 },
-];
-
-function start(request: BudgetRequest): World {
-  const { airframe, massT, speedKt, flapDeg, altitudeFt } = request;
-  const top = airframe.settings[airframe.settings.length - 1]?.deg ?? airframe.drive.stopDeg;
-  return expand(ready({
-    format: 1, title: 'budget', brief: '', airframe, speedHold: true, role: 'flying', mainDrive: 'lost', pointerNoise: false,
-    start: {
-      massT, altitudeFt, groundFt: -1500, speedKt, flapDeg: Math.max(0, flapDeg - RUN_UP_DEG), leadingEdge: 'out',
-      gear: 'up', liveEngines: 2, motorHeat: 0, guard: 'open', windKt: 0, icing: false,
-    },
-    task: { settings: [top], limitS: LONGEST_TICKS / 100 }, faults: [faultOf(request)], events: [],
-    procedure: { leverFirst: true, leaveAlone: true, call: true },
-  }, airframe), airframe, 1);
-}
-
-const splitOf = ({ state }: World): number => Math.abs(state.leftDeg - state.rightDeg);
 
 /** Works the budget out. The aeroplane is in level flight under speed hold. */
 export function budgetOf(request: BudgetRequest): Budget {

@@ -1,6 +1,6 @@
 /** What the pages need of the rest of the house. main.tsx hands it over: pages know no input and start no engine. */
 import type { Airframe, RunRecord } from '../../sim/files/index.js';
-import type { Debrief, DebriefRow, FlownSet, Practice, PracticeRun, Speeds } from '../../sim/index.js';
+import type { Debrief, DebriefRow, FlownSet, JudgedTrial, MarginPlace, Practice, PracticeRun, Speeds } from '../../sim/index.js';
 import type { Opened } from '../records/file.js';
 import type { PersonHistory } from '../records/history.js';
 import type { Attempt, Book, Imported, Refused } from '../records/logbook/index.js';
@@ -8,6 +8,7 @@ import type { Layout, Tab } from '../view/place.js';
 import type { Panel, Picture } from '../view/picture.js';
 import type { Group } from './asks.js';
 import type { Ongoing } from './ongoing.js';
+import type { Margin } from './marginplace.js';
 import type { SetCard } from './setcard.js';
 import type { KeyChanges } from './settings.js';
 
@@ -139,6 +140,8 @@ export interface House {
   practised(practice: Practice, run: PracticeRun, outcome: RunRecord['outcome']): Promise<Practice>;
   /** Flights of sets of one person, judged. @throws LogbookTrouble */
   history(person: string): Promise<PersonHistory>;
+  /** The margin at a place, its speed brought inside what may be flown there. */
+  margin(trials: readonly JudgedTrial[], seenDeg: number, flownOn: string, wish: MarginPlace): Promise<Margin>;
   /** The shipped airframes. */
   airframes(): Promise<readonly Airframe[]>;
   /** Fetches what the drill needs, so that Start need not wait. */

@@ -1,10 +1,12 @@
 /** One person over time: what to practise next, and all flights of sets side by side. */
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import type { Airframe } from '../../sim/files/index.js';
 import type { PersonHistory } from '../records/history.js';
 import { Page } from './frame.js';
 import type { House } from './house.js';
 import { trouble, TROUBLES, withBook } from './logged.js';
+import { PersonMargin } from './margin.js';
 import { PersonGroup } from './persongroup.js';
 import { adviceWords, apartWords } from './personwords.js';
 import { fragmentOf } from './route.js';
@@ -15,7 +17,7 @@ interface Found {
   readonly history: PersonHistory;
   readonly sets: readonly SetCard[];
   readonly people: readonly string[];
-  readonly airframes: ReadonlyMap<string, string>;
+  readonly airframes: readonly Airframe[];
 }
 
 export function PersonPage({ house }: { house: House }) {
@@ -26,7 +28,7 @@ export function PersonPage({ house }: { house: House }) {
     void withBook(house, async (book) => {
       const [people, sets, airframes] = await Promise.all([book.people(), house.sets(), house.airframes()]);
       const history = await house.history(name);
-      if (person.value === name) found.value = { history, sets, people, airframes: new Map(airframes.map((one) => [one.name, one.title])) };
+      if (person.value === name) found.value = { history, sets, people, airframes };
     });
   }, [house, name]);
   const all = found.value;
@@ -36,12 +38,12 @@ export function PersonPage({ house }: { house: House }) {
       <h1>{name === '' ? 'Over time' : `${name}, over time`}</h1>
       {trouble.value !== null && <p class="note" role="alert">{TROUBLES[trouble.value]}</p>}
       {trouble.value === null && all === null && <p class="waiting">Reading the flights …</p>}
-      {all !== null && <Shown all={all} />}
+      {all !== null && <Shown house={house} all={all} />}
     </Page>
   );
 }
 
-function Shown({ all: { history, sets, people, airframes } }: { all: Found }) {
+function Shown({ house, all: { history, sets, people, airframes } }: { house: House; all: Found }) {
   const { groups, advice } = history;
   return (
     <>
@@ -50,11 +52,12 @@ function Shown({ all: { history, sets, people, airframes } }: { all: Found }) {
         <h2 id="next-title" class="ruled">What to practise next</h2>
         <p class="large">{adviceWords(advice)} <a href={fragmentOf({ page: 'set', number: advice.fly })}>Fly set {advice.fly}</a></p>
       </section>
+      <PersonMargin house={house} basis={history.margin} airframes={airframes} />
       {groups.length === 0 && <p class="empty">No set is flown to its end{person.value === '' ? ' without a name' : ` by ${person.value}`}, so there is nothing to lay side by side.</p>}
       {groups.map((group) => {
         const set = sets[group.set - 1];
         return set === undefined ? null : (
-          <PersonGroup key={group.flights[0]?.id} group={group} set={set} airframe={airframes.get(group.condition?.airframe ?? '') ?? 'another airframe'} apart={apartWords(group, groups)} />
+          <PersonGroup key={group.flights[0]?.id} group={group} set={set} airframe={airframes.find(({ name }) => name === group.condition?.airframe)?.title ?? 'another airframe'} apart={apartWords(group, groups)} />
         );
       })}
       {groups.length > 0 && <p class="small about">The three numbers belong together and are never made one. Learning within a set cannot be seen. A split that nobody expects is met later than in a set.</p>}

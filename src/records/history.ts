@@ -1,5 +1,5 @@
 /** Reads one person's flights of sets out of the logbook and judges them. */
-import { adviceOf, historyOf, type Advice, type FlightOfSet, type History, type ReadySet, type SetKind } from '../../sim/index.js';
+import { adviceOf, historyOf, type Advice, type ConditionGroup, type FlightOfSet, type History, type MarginPlace, type ReadySet, type SetKind } from '../../sim/index.js';
 import { nextPlace, type Book } from './logbook/index.js';
 import type { ShelvedSet } from './sets.js';
 
@@ -9,6 +9,19 @@ export interface PersonHistory extends History {
   /** Flights of sets that are not shipped here. */
   readonly unknown: number;
   readonly advice: Advice;
+  readonly margin: MarginBasis;
+}
+
+/** What a margin is drawn from: loaded flights of the true drive under the condition flown last. */
+export interface MarginBasis {
+  /** Number of the set that gives it. */
+  readonly set: number;
+  readonly group: ConditionGroup | null;
+  /** The true drive was flown, but calm. */
+  readonly calmOnly: boolean;
+  readonly seenDeg: number;
+  /** Where the set is flown. */
+  readonly place: MarginPlace;
 }
 
 /** @throws LogbookTrouble */
@@ -28,11 +41,27 @@ export async function historyIn(book: Book, sets: readonly ShelvedSet[], person:
     flights.push({ id, name, startedMs, runs, leftOff: leftMs !== null, set: at + 1, of, records });
   }
   const history = historyOf(flights);
-  return { ...history, underway: own.length - over.length, unknown, advice: adviceOf(history, sets.map(({ of }, at) => kindOf(of, at + 1))) };
+  const kinds = sets.map(({ of }, at) => kindOf(of, at + 1));
+  return { ...history, underway: own.length - over.length, unknown, advice: adviceOf(history, kinds), margin: marginBasis(history.groups, kinds, sets) };
 }
 
 /** A set of the true drive goes out, and drives no side back. */
 function kindOf({ set, scenarios: [first] }: ReadySet, number: number): SetKind {
   const out = first !== undefined && (first.task.settings[0] ?? 0) > first.start.flapDeg;
   return { number, loaded: set.load === 'loaded', trueDrive: out && set.rates.every(({ ratio }) => ratio >= 0) };
+}
+
+function marginBasis(groups: readonly ConditionGroup[], kinds: readonly SetKind[], sets: readonly ShelvedSet[]): MarginBasis {
+  const of = (loaded: boolean): SetKind | undefined => kinds.find((kind) => kind.trueDrive && kind.loaded === loaded);
+  const [loaded, calm] = [of(true), of(false)];
+  const ready = sets[(loaded?.number ?? 0) - 1]?.of;
+  const start = ready?.scenarios[0]?.start;
+  if (loaded === undefined || ready === undefined || start === undefined) throw new Error('no set of the true drive is shipped');
+  // A flight that changed its condition on the way is no one condition, and is passed over.
+  const group = groups.find(({ set, condition }) => set === loaded.number && condition !== null) ?? null;
+  const { massT, speedKt, flapDeg, altitudeFt } = start;
+  return {
+    set: loaded.number, group, calmOnly: group === null && groups.some(({ set }) => set === calm?.number),
+    seenDeg: ready.set.seenDeg, place: { airframe: ready.airframe, massT, speedKt, flapDeg, altitudeFt },
+  };
 }
