@@ -96,7 +96,7 @@ describe.each(setNames)('the blind family on %s', (name) => {
     const { points } = family.find(({ policy }) => policy === 'fixed')!;
     for (const policy of ['atOnce', 'random', 'pulse']) expect(family.find((one) => one.policy === policy)!.points).toBeLessThanOrEqual(points + 0.5);
   });
-  it.runIf(name in EXPECTED)('is about what was expected of it', () => {
+  if (name in EXPECTED) it('is about what was expected of it', () => {
     const [hidden, known] = EXPECTED[name]!;
     expect(Math.abs(bestOf(blindFamily(of, mix)).points - hidden)).toBeLessThan(2.5);
     expect(Math.abs(Math.max(...mix.map((one) => bestOf(blindFamily(of, [one])).points)) - known)).toBeLessThan(2.5);
