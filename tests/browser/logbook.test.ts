@@ -132,3 +132,41 @@ test('a browser that keeps nothing says so, and the run goes on to its debrief',
   await page.getByText('This browser keeps nothing for this page').first().waitFor();
   await close();
 });
+
+test('two pages at once: each keeps its run, and neither takes the other for left', async () => {
+  const { page, close } = await openApp('#/drill/1?seed=3');
+  const other = await page.context().newPage();
+  await other.goto(new URL('#/drill/3?seed=3', appUrl()).href);
+  await startRun(other, 3);
+  await other.keyboard.press('Escape');
+  await other.getByRole('dialog').waitFor();
+  await page.bringToFront();
+  await flyABit(page);
+  await endRun(page);
+  await other.bringToFront();
+  await other.getByRole('button', { name: 'End the run' }).click();
+  await other.getByRole('button', { name: 'Show the debrief' }).waitFor();
+  await openBook(page);
+  await expect.poll(() => rows(page).count()).toBe(2);
+  expect(await page.locator('.log').innerText()).not.toContain('page left');
+  await close();
+});
+
+test('a machine without room says so, and the record can still be saved as a file', async () => {
+  const { page, close } = await openApp('#/drill/1?seed=3', {
+    before: () => {
+      const put = IDBObjectStore.prototype.put;
+      IDBObjectStore.prototype.put = function full(this: IDBObjectStore, ...given: Parameters<typeof put>) {
+        if (this.name === 'records') throw new DOMException('no room', 'QuotaExceededError');
+        return put.apply(this, given);
+      };
+    },
+  });
+  await flyABit(page);
+  await endRun(page);
+  await page.getByText('There is no room left on this machine for more runs.').waitFor();
+  await page.getByText('Not sure').click();
+  await page.getByRole('button', { name: 'Show the debrief' }).click();
+  await page.getByRole('button', { name: 'Save record' }).waitFor();
+  await close();
+});
