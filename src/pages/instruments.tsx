@@ -25,7 +25,8 @@ export function Instruments({ house, replayed, cursor, truth }: Props) {
     const undo: (() => void)[] = [];
     void house.instruments(host).then((stage) => {
       if (gone) return stage.close();
-      const set = (): void => stage.set(replayLayout(host.clientWidth), replayed.panel);
+      // An observer may speak once more of a place that has just left the page, where no colour can be read.
+      const set = (): void => { if (host.isConnected) stage.set(replayLayout(host.clientWidth), replayed.panel); };
       set();
       drawn.value = stage;
       const sizes = new ResizeObserver(() => { if (!matchMedia('print').matches) set(); });
