@@ -57,6 +57,7 @@ export { RACE_PRIOR } from './stats/race-likelihood.js';
 export { type Estimate } from './stats/spread.js';
 export { type FalseReleases } from './stats/tally.js';
 export { ratioShown, runsForRatio, runsToClaim } from './stats/required.js';
+export { forecastScore, MOST_SPLIT_DEG, type Forecast, type ForecastScore } from './stats/forecast.js';
 export { brier, intervalScore } from './stats/scoring.js';
 export { clopperPearson, type Interval } from './stats/proportion.js';
 export { garwood } from './stats/rate.js';

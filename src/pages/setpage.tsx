@@ -3,6 +3,8 @@ import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { isPause, nextPlace, type Attempt } from '../records/logbook/attempt.js';
 import { attempt, begin, leaveOff, lookUp } from './attempts.js';
+import type { Forecast } from '../../sim/index.js';
+import { ForecastForm } from './forecast.js';
 import { Page } from './frame.js';
 import type { House } from './house.js';
 import { trouble, TROUBLES } from './logged.js';
@@ -60,14 +62,16 @@ const Words = ({ set }: { set: SetCard }) => <>{set.words.map((words) => <p key=
 
 function Fresh({ house, set }: { house: House; set: SetCard }) {
   const name = useSignal('');
+  const forecast = useSignal<Forecast | null>(null);
   return (
     <div class="columns">
       <div>
         <p class="large">{set.brief}</p>
-        <form class="set-start" onSubmit={(event) => { event.preventDefault(); void begin(house, set.number, name.value.trim(), set).then(() => { if (attempt.value) fly(house, set.number); }); }}>
+        <form class="set-start" onSubmit={(event) => { event.preventDefault(); void begin(house, set.number, name.value.trim(), set, forecast.value).then(() => { if (attempt.value) fly(house, set.number); }); }}>
           <label>Name this set beforehand, if you mean to compare it
             <input type="text" maxLength={40} value={name.value} placeholder="before the course" onInput={({ currentTarget: { value } }) => { name.value = value; }} />
           </label>
+          <ForecastForm said={(to) => { forecast.value = to; }} />
           <button class="button" type="submit">Start the set</button>
         </form>
         <Words set={set} />

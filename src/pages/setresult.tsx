@@ -4,6 +4,7 @@ import { useEffect } from 'preact/hooks';
 import type { FlownSet } from '../../sim/index.js';
 import type { Attempt } from '../records/logbook/index.js';
 import { Curves } from './curves.js';
+import { ForecastResult } from './forecast.js';
 import type { House } from './house.js';
 import type { SetCard } from './setcard.js';
 import { degrees } from './words.js';
@@ -40,6 +41,7 @@ export function SetResult({ house, set, one }: { house: House; set: SetCard; one
       </dl>
       <Chances result={result} />
       {curves !== null && curves.length > 0 && <Curves curves={curves} limitDeg={result.limitDeg} />}
+      {one.forecast !== undefined && <ForecastResult forecast={one.forecast} result={result} />}
       <section class="set-notes">
         <h2 class="ruled">What stands behind it</h2>
         <ul>

@@ -1,8 +1,12 @@
 // A set on the page: begun by a press, flown run by run without figures, gone on with after a closed page, left off and counted.
 import { expect, test } from 'vitest';
 import type { Page } from 'playwright-core';
+import { flownSet, forecastScore } from '../../sim/index.js';
+import { shippedSet } from '../set/shipped.js';
+import { flownRecords } from '../stats/made-flight.js';
 import { axe, control } from './drilling.js';
 import { appUrl, openApp } from './harness.js';
+import { keepFlights } from './kept.js';
 
 /** Into the next run and out of it again: paused, so void, which is counted as any outcome is. */
 async function flyVoid(page: Page): Promise<void> {
@@ -74,5 +78,34 @@ test('an address does not begin a run', async () => {
   const { page, close } = await openApp('#/set/1/run');
   await page.waitForURL(/#\/set\/1$/);
   await page.getByRole('button', { name: 'Start the set' }).waitFor();
+  await close();
+});
+
+test('a forecast said beforehand is kept with the flight, and scored apart from it', async () => {
+  const { page, close } = await openApp('#/set/1');
+  await page.getByLabel('Of 10 splits I catch').fill('9');
+  await page.getByText('Not kept yet').waitFor();
+  await page.getByLabel('My median split lies from, °').fill('0.1');
+  await page.getByLabel('to, °', { exact: true }).fill('0.2');
+  await page.getByText('It is scored by itself').waitFor();
+  expect(await axe(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Start the set' }).click();
+  await page.waitForURL(/#\/set\/1\/run/);
+  await flyVoid(page);
+  await toSet(page);
+  await page.getByText('1 of 12 runs flown.').waitFor();
+  await page.getByRole('button', { name: 'Leave this set off' }).click();
+  await page.getByRole('button', { name: 'Leave it off' }).click();
+  await page.getByText('You expected 9 of 10 caught, and a median split between 0.10° and 0.20°. It is scored from 8 decided runs on.').waitFor();
+  // Another flight, flown through.
+  const short = shippedSet('short');
+  const records = flownRecords(short, 5);
+  await keepFlights(page, [{ id: 'later', set: 'short', records, startedMs: Date.now() + 1e6, forecast: { caughtOf10: 9, fromDeg: 0.1, toDeg: 0.2 } }]);
+  await page.reload();
+  const { person } = flownSet(short, records);
+  const { brier, range } = forecastScore({ caughtOf10: 9, fromDeg: 0.1, toDeg: 0.2 }, person)!;
+  await page.getByText(`You expected 9 of 10 caught; ${person.caught!.k} of ${person.caught!.n} were. Score ${brier.toFixed(2)}`).waitFor();
+  await page.getByText(`Score ${range!.score.toFixed(2)}: 0.10 for the width of the range and ${range!.fineDeg.toFixed(2)} for missing it.`).waitFor();
+  expect(await axe(page)).toEqual([]);
   await close();
 });

@@ -71,6 +71,19 @@ describe('flights of sets', () => {
     expect(found?.done[1]?.entry).toBe('mine');
     expect(await other.record(found?.done[0]?.entry ?? '')).toEqual(runs[0]);
   });
+  it('with the forecast that was said; one that is none is left out, and the flight stands', async () => {
+    const forecast = { caughtOf10: 9, fromDeg: 0.8, toDeg: 1.4 };
+    const book = await emptyBook();
+    await book.keepAttempt({ ...flight([]), forecast });
+    const fresh = await emptyBook();
+    await importBook(fresh, await fileOf(book), quiet);
+    expect(await fresh.attempts()).toEqual([{ ...flight([]), forecast }]);
+    for (const odd of [{ ...forecast, caughtOf10: 11 }, { ...forecast, toDeg: 0.7 }, { ...forecast, toDeg: 41 }, { ...forecast, fromDeg: '0.8' }, 'high']) {
+      const other = await emptyBook();
+      await importBook(other, await zipped(`${head}${JSON.stringify({ flight: { ...flight([]), forecast: odd } })}\n`), quiet);
+      expect(await other.attempts()).toEqual([flight([])]);
+    }
+  });
   it('a run of a set and its being done are one', async () => {
     const book = await emptyBook();
     await book.keepAttempt(flight([]));

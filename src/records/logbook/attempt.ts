@@ -1,5 +1,6 @@
 /** One flight of a set, over as many sittings as it takes: which runs are done, and what became of them. */
 import type { RunRecord } from '../../../sim/files/index.js';
+import type { Forecast } from '../../../sim/index.js';
 
 export interface Attempt {
   readonly id: string;
@@ -18,6 +19,8 @@ export interface Attempt {
   readonly done: readonly { readonly entry: string; readonly outcome: RunRecord['outcome'] }[];
   /** When it was left off before its last run, ms since 1970; null: it was not. */
   readonly leftMs: number | null;
+  /** What the trainee expected of it before the first run; absent where nothing was said. */
+  readonly forecast?: Forecast;
 }
 
 /** The place of the next run, from 0; null where there is none. */

@@ -3,6 +3,7 @@
  * record; then a line a flight of a set. Lines, so that a book of any length is written and read a run at a time.
  */
 import { OUTCOMES, type RunRecord } from '../../../sim/files/index.js';
+import { MOST_SPLIT_DEG } from '../../../sim/stats/forecast.js';
 import type { Attempt } from './attempt.js';
 import type { About } from './entry.js';
 
@@ -42,14 +43,21 @@ const isTime = (value: unknown): value is number => typeof value === 'number' &&
 export function attemptOf(line: string): Attempt | null {
   const value = parsed(line);
   if (typeof value !== 'object' || value === null || !('flight' in value) || typeof value.flight !== 'object' || value.flight === null) return null;
-  const { id, set, seed, person, name, startedMs, runs, blocks, done, leftMs } = value.flight as Record<string, unknown>;
+  const { id, set, seed, person, name, startedMs, runs, blocks, done, leftMs, forecast } = value.flight as Record<string, unknown>;
   if (!isId(id) || !isText(set, 64) || !isWhole(seed, 0xffffffff) || !isText(person, 40) || !isText(name, 40) || !isTime(startedMs)) return null;
   if (!isWhole(runs, 400) || !isWhole(blocks, 20) || blocks < 1 || !Array.isArray(done) || done.length > runs || !(leftMs === null || isTime(leftMs))) return null;
   const flown = done.flatMap((one: unknown) => {
     const { entry, outcome } = (typeof one === 'object' && one !== null ? one : {}) as Record<string, unknown>;
     return isText(entry, 40) && OUTCOMES.some((known) => known === outcome) ? [{ entry, outcome: outcome as Attempt['done'][number]['outcome'] }] : [];
   });
-  return flown.length < done.length ? null : { id, set, seed, person, name, startedMs, runs, blocks, done: flown, leftMs };
+  return flown.length < done.length ? null : { id, set, seed, person, name, startedMs, runs, blocks, done: flown, leftMs, ...forecastIn(forecast) };
+}
+
+/** A forecast that is none is left out: the flight stands without it. */
+function forecastIn(value: unknown): Pick<Attempt, 'forecast'> {
+  const { caughtOf10, fromDeg, toDeg } = (typeof value === 'object' && value !== null ? value : {}) as Record<string, unknown>;
+  const isSplit = (deg: unknown): deg is number => typeof deg === 'number' && deg >= 0 && deg <= MOST_SPLIT_DEG;
+  return isWhole(caughtOf10, 10) && isSplit(fromDeg) && isSplit(toDeg) && fromDeg <= toDeg ? { forecast: { caughtOf10, fromDeg, toDeg } } : {};
 }
 
 /** What a line tells, its record still as text; null where it is no run. An id that is none of ours is left out. */
