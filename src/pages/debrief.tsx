@@ -2,6 +2,8 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { RunRecord } from '../../sim/files/index.js';
+import type { Other } from './beside.js';
+import { Compare } from './compare.js';
 import { lastRow, type Facts } from './course.js';
 import { Figure } from './figure.js';
 import { figuresOf } from './figures.js';
@@ -54,6 +56,7 @@ function Told({ house, run, facts }: { house: House; run: RunRecord; facts: Fact
   const { score, passed } = facts.flight;
   const cursor = useSignal(score.releaseS ?? score.onsetS ?? lastRow(facts)?.atS ?? 0);
   const truth = useSignal(false);
+  const other = useSignal<Other | null>(null);
   const replayed = useSignal<Replayed | null>(null);
   useEffect(() => { void house.replay(run).then((one) => { replayed.value = one; }); }, [house, run]);
   const why = whyVoid(run);
@@ -74,8 +77,9 @@ function Told({ house, run, facts }: { house: House; run: RunRecord; facts: Fact
       <Replay house={house} facts={facts} run={run} replayed={replayed} cursor={cursor} truth={truth} />
       <div class="columns debrief-columns">
         <div>
-          <Figure facts={facts} run={run} cursor={cursor} truth={truth} />
+          <Figure facts={facts} run={run} cursor={cursor} truth={truth} other={other.value} />
           <Readings facts={facts} replayed={replayed} cursor={cursor} truth={truth} />
+          <Compare house={house} facts={facts} run={run} other={other} />
           <SaveAs house={house} facts={facts} run={run} />
         </div>
         <div class="proofs">

@@ -7,6 +7,7 @@ import type { DebriefRow } from '../../sim/index.js';
 import { laneOf, Marks } from '../charts/marks.js';
 import { Panel, type Line } from '../charts/panel.js';
 import { at, ends, ticks, valueAt, type Scale } from '../charts/plot.js';
+import { overlaid, type Other } from './beside.js';
 import { holds, rowAt, type Facts } from './course.js';
 import { momentsOf, SIGNS } from './moments.js';
 import { spokenRow } from './readings.js';
@@ -24,21 +25,25 @@ interface Props {
   readonly cursor: Signal<number>;
   /** True travel instead of the pointers. */
   readonly truth: Signal<boolean>;
+  /** Another run, dashed. */
+  readonly other: Other | null;
 }
 
-export function Figure({ facts, run, cursor, truth }: Props) {
+export function Figure({ facts, run, cursor, truth, other }: Props) {
   const place = useRef<HTMLElement>(null);
   const W = useWidth(place);
   const { rows } = facts;
   const near = useSignal(false);
   const about = aboutSplit(facts);
-  const [fromS, toS] = near.value && about !== null ? about : [0, rows[rows.length - 1]?.atS ?? 1];
+  const [fromS, toS] = near.value && about !== null ? about : [0, Math.max(rows[rows.length - 1]?.atS ?? 1, other?.facts.rows[other.facts.rows.length - 1]?.atS ?? 0)];
   const time: Scale = { from: fromS, to: toS, start: LEFT, end: W - RIGHT };
   const inside = (atS: number): boolean => atS >= fromS && atS <= toS;
-  const marks = momentsOf(facts, run).filter(({ atS }) => inside(atS)).map(({ atS, word, sign, rank }) => ({ atS, word, outline: SIGNS[sign], rank }));
+  const moments = [...momentsOf(facts, run), ...(other === null || other.releaseS === null ? [] : [{ atS: other.releaseS, word: 'other release', sign: 'release' as const, rank: 1 }])];
+  const marks = moments.filter(({ atS }) => inside(atS)).map(({ atS, word, sign, rank }) => ({ atS, word, outline: SIGNS[sign], rank }));
   const lane = laneOf(marks, time);
   const top = lane.height + 6;
-  const charts = chartsOf(within(facts, fromS, toS), run, truth.value);
+  const own = chartsOf(within(facts, fromS, toS), run, truth.value);
+  const charts = other === null ? own : overlaid(own, within(other.facts, fromS, toS), truth.value);
   let y = top;
   const placed = charts.map((chart) => {
     const scale: Scale = { ...chart.range, start: y + HEAD + chart.height, end: y + HEAD };
@@ -72,7 +77,7 @@ export function Figure({ facts, run, cursor, truth }: Props) {
       </svg>
       <Scrub facts={facts} cursor={cursor} time={time} width={W} />
       <figcaption>
-        <span class="legend">Left solid, right open. Shaded: switch held.</span>
+        <span class="legend">Left solid, right open. Shaded: switch held.{other !== null && ' Dashed: the other run.'}</span>
         {about !== null && <label class="check"><input type="checkbox" checked={near.value} onChange={({ currentTarget }) => { near.value = currentTarget.checked; }} /> Only about the split</label>}
         <label class="check"><input type="checkbox" checked={truth.value} onChange={({ currentTarget }) => { truth.value = currentTarget.checked; }} /> True travel, not pointers</label>
       </figcaption>
@@ -137,7 +142,7 @@ function aboutSplit({ rows, flight: { score: { onsetS, releaseS } }, oneDegreeS 
 
 const within = (facts: Facts, fromS: number, toS: number): Facts => ({ ...facts, rows: facts.rows.filter(({ atS }) => atS >= fromS - 1e-6 && atS <= toS + 1e-6) });
 
-interface Chart {
+export interface Chart {
   readonly title: string;
   readonly height: number;
   readonly range: Pick<Scale, 'from' | 'to'>;

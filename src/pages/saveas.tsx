@@ -7,7 +7,7 @@ import type { Facts } from './course.js';
 import { exportName, figuresText, rowsText, type Kind } from './exports.js';
 import type { House } from './house.js';
 
-const FOOT = 'Left solid, right open. Shaded: switch held. Practice aid on an invented airframe; earns no credit.';
+const CAUTION = 'Practice aid on an invented airframe; earns no credit.';
 /** Pixels of a picture a px of the page. */
 const FINE = 2;
 
@@ -21,9 +21,10 @@ export function SaveAs({ house, facts, run }: Props) {
   const place = useRef<HTMLElement>(null);
   const failed = useSignal(false);
   const charts = () => {
-    const drawing = place.current?.parentElement?.querySelector<SVGSVGElement>('.figure > svg');
+    const figure = place.current?.parentElement?.querySelector('.figure');
+    const drawing = figure?.querySelector<SVGSVGElement>(':scope > svg');
     if (!drawing) throw new Error('no charts on this page');
-    return standalone(drawing, `Charts of run ${run.digest.slice(0, 8)}`, FOOT, '.cursor');
+    return standalone(drawing, `Charts of run ${run.digest.slice(0, 8)}`, `${figure?.querySelector('.legend')?.textContent ?? ''} ${CAUTION}`, '.cursor');
   };
   const make: Readonly<Record<Kind, () => Blob | Promise<Blob>>> = {
     'rows.csv': () => new Blob([rowsText(facts)], { type: 'text/csv;charset=utf-8' }),
