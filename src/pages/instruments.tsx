@@ -1,6 +1,6 @@
 /** The drill's own instruments, drawn for the moment at which a cursor stands. */
 import { useComputed, useSignal, useSignalEffect, type Signal } from '@preact/signals';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { replayLayout } from '../view/layoutReplay.js';
 import { alertWords } from '../view/alertList.js';
 import type { House, Instruments as Drawn, Replayed } from './house.js';
@@ -19,7 +19,7 @@ export function Instruments({ house, replayed, cursor, truth }: Props) {
   const place = useRef<HTMLDivElement>(null);
   const drawn = useSignal<Drawn | null>(null);
   const now = useComputed(() => replayed.pictureAt(tickAt(cursor.value), truth.value));
-  useEffect(() => {
+  useLayoutEffect(() => {
     const host = place.current as HTMLDivElement;
     let gone = false;
     const undo: (() => void)[] = [];
@@ -36,7 +36,7 @@ export function Instruments({ house, replayed, cursor, truth }: Props) {
       const queries = ['(prefers-color-scheme: dark)', '(prefers-contrast: more)', '(forced-colors: active)'].map((query) => matchMedia(query));
       for (const query of queries) query.addEventListener('change', set);
       undo.push(() => sizes.disconnect(), unlook, () => { for (const query of queries) query.removeEventListener('change', set); }, () => stage.close());
-    });
+    }, (problem: unknown) => { if (host.isConnected) throw problem; });
     return () => {
       gone = true;
       drawn.value = null;

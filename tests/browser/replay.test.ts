@@ -151,6 +151,21 @@ test('the pointers as they were seen, and the true sides when they are asked for
   await close();
 });
 
+test('the page can be left at any moment: nothing is drawn into what is gone', async () => {
+  const { page, close } = await openApp();
+  for (const waits of [false, true]) {
+    await page.setInputFiles('input[type=file]', { name: 'run.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(run.record)) });
+    await page.locator('.figure > svg').waitFor();
+    if (waits) await page.locator('.instruments canvas').waitFor();
+    if (waits) await page.getByRole('button', { name: 'Play', exact: true }).click();
+    await page.evaluate(() => { location.hash = '#/'; });
+    await page.locator('.page-choose .opening').waitFor();
+    // What was still to come comes within a few frames.
+    await page.evaluate(() => new Promise<void>((done) => { requestAnimationFrame(() => requestAnimationFrame(() => requestAnimationFrame(() => done()))); }));
+  }
+  await close();
+});
+
 test('by day, by night and in a narrow window the instruments are drawn, none of them cut off', async () => {
   for (const [width, colorScheme] of [[1920, 'light'], [1024, 'dark'], [700, 'light'], [390, 'dark'], [320, 'light']] as const) {
     const { page, close } = await openApp('', { width, height: 800, colorScheme });
