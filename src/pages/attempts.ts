@@ -9,10 +9,15 @@ import { person } from './settings.js';
 /** The flight of a set that the pages work on; undefined: not looked up yet; null: there is none. */
 export const attempt = signal<Attempt | null | undefined>(undefined);
 
+/** This person has flown no set yet. */
+export const first = signal(false);
+
 /** Looks the latest flight of a set by this person up. */
 export const lookUp = (house: House, number: number): Promise<void | undefined> => withBook(house, async (book) => {
   const name = await house.setName(number);
-  attempt.value = (await book.attempts()).find((one) => one.set === name && one.person === person.value) ?? null;
+  const own = (await book.attempts()).filter((one) => one.person === person.value);
+  first.value = own.length === 0;
+  attempt.value = own.find((one) => one.set === name) ?? null;
 });
 
 /** Begins a new flight: the whole set is drawn now, by a seed that nobody has seen. */

@@ -2,7 +2,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { isPause, nextPlace, type Attempt } from '../records/logbook/attempt.js';
-import { attempt, begin, leaveOff, lookUp } from './attempts.js';
+import { attempt, begin, first, leaveOff, lookUp } from './attempts.js';
 import type { Forecast } from '../../sim/index.js';
 import { ForecastForm } from './forecast.js';
 import { Page } from './frame.js';
@@ -74,6 +74,7 @@ function Fresh({ house, set }: { house: House; set: SetCard }) {
           <ForecastForm said={(to) => { forecast.value = to; }} />
           <button class="button" type="submit">Start the set</button>
         </form>
+        {first.value && <p class="note"><span>Your first set? Fly four runs of <a href={fragmentOf({ page: 'practice' })}>practice</a> before it. They warm the hand and count for nothing.</span></p>}
         <Words set={set} />
       </div>
       <div>

@@ -20,6 +20,7 @@ const toSet = (page: Page): Promise<unknown> => page.goto(new URL('#/set/1', app
 test('begun, judged, gone on with, left off', async () => {
   const { page, close } = await openApp('#/set/1');
   await page.getByText('Laboratory set: a side driven back is an impossible picture.').waitFor();
+  await page.getByText('Your first set?').waitFor();
   expect(await axe(page)).toEqual([]);
   await page.getByLabel(/^Name this set/).fill('before');
   await page.getByRole('button', { name: 'Start the set' }).click();
