@@ -1,4 +1,5 @@
 // The logbook in a real browser: what was flown is there, whatever becomes of the page; and out and in again as one file.
+import { gzipSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import type { Download, Page } from 'playwright-core';
 import { axe, control, makeReady, startRun } from './drilling.js';
@@ -98,6 +99,13 @@ test('exported from one browser, imported into another; what is there already is
   await other.page.getByText('here already: one run').waitFor();
   await other.page.locator('input[type=file]').setInputFiles({ ...file, buffer: Buffer.from('hello') });
   await other.page.getByText('Nothing was taken from it.').waitFor();
+  // Damaged: what came before the damage is kept. Huge: a line that would fill the memory ends the work.
+  await other.page.locator('input[type=file]').setInputFiles({ ...file, buffer: file.buffer.subarray(0, file.buffer.length - 40) });
+  await other.page.getByText('the file is damaged from here on').waitFor();
+  const bomb = gzipSync(`{"evenhandLogbook":1,"app":"x","runs":1}\n${'x'.repeat(40_000_000)}`);
+  await other.page.locator('input[type=file]').setInputFiles({ ...file, buffer: bomb });
+  await other.page.getByText(/a line is longer than/).waitFor();
+  expect(await rows(other.page).count()).toBe(1);
   await one.close();
   await other.close();
 });
