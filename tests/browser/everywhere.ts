@@ -38,6 +38,9 @@ export async function everywhere(options: OpenOptions, look: Look): Promise<void
   await to('#/practice');
   await page.getByRole('button', { name: 'First run' }).waitFor();
   await look(page, 'practice');
+  await to('#/person');
+  await page.getByRole('heading', { name: 'What to practise next' }).waitFor();
+  await look(page, 'progress');
   await to('#/drill/1?seed=3');
   await page.getByRole('button', { name: 'Start' }).waitFor();
   await look(page, 'brief');
