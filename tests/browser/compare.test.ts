@@ -40,6 +40,8 @@ test('from a file: dashed and named in every chart, figures side by side, and aw
   await page.emulateMedia({ media: 'print' });
   expect(await page.locator('.compare table').isVisible()).toBe(true);
   expect(await page.locator('.compare-choice').isVisible()).toBe(false);
+  const [table, notes] = await Promise.all([page.locator('.compare').boundingBox(), page.locator('.notes').boundingBox()]);
+  expect(table!.y + table!.height, 'nothing lies over it').toBeLessThanOrEqual(notes!.y);
   await page.emulateMedia({ media: 'screen' });
   await page.getByRole('button', { name: 'Take it away' }).click();
   expect(await page.locator('.trace-other').count()).toBe(0);
