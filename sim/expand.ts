@@ -46,7 +46,8 @@ function taskRule(scenario: ReadyScenario, airframe: Airframe, whole: boolean): 
     recognition: recognition !== undefined,
     limitDeg: recognition?.limitDeg ?? airframe.recognition.limitDeg,
     seenDeg: recognition?.seenDeg ?? 0.1,
-    afterTicks: mode === 'drill' && faults.some(({ kind }) => kind === 'blowback') ? AFTER_BLOW_BACK_TICKS : AFTER_TICKS,
+    afterTicks: task.afterS !== undefined ? ticksOf(task.afterS)
+      : mode === 'drill' && faults.some(({ kind }) => kind === 'blowback') ? AFTER_BLOW_BACK_TICKS : AFTER_TICKS,
   };
 }
 

@@ -33,6 +33,7 @@ const task = z.strictObject({
     z.minLength(1), z.maxLength(12), z.meta({ description: 'Settings to reach, in order.' }),
   ),
   limitS: time('The run ends at the latest then.', 5, LONGEST_S),
+  afterS: z.optional(time('The run goes on for so long behind the scored release or the call; 20 s if left out, 90 s in a drill with blow-back.', 1, 120)),
   legS: z.optional(time('The leg: the run ends once the drive has been held so long in all.', 1, LONGEST_S)),
 });
 

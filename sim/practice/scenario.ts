@@ -7,6 +7,9 @@ import { ratioOf, type PracticeRun } from './staircase.js';
 /** Share of runs in which nothing happens: fewer than where it is measured. */
 export const QUIET_SHARE = 0.12;
 
+/** Told at once: the run ends so long behind its release, s. The sides have stopped by then. */
+const AFTER_S = 2;
+
 /**
  * @param of a set on whose run the practice is flown
  * @param stopDegPerS rate at which a split opens there when a side stops, deg/s
@@ -18,6 +21,7 @@ export function practiceScenario(of: ReadySet, stopDegPerS: number, { degPerS }:
   const { set } = of;
   return {
     ...first,
+    task: { ...first.task, afterS: AFTER_S },
     faults: [{
       name: 'lag', kind: 'lag', side: 'drawn', ratio: Math.max(-4, Math.min(0.95, ratioOf(degPerS, stopDegPerS))),
       when: { hazardPerS: -ln(QUIET_SHARE) / set.onsetForS, hazardFromS: set.onsetFromS, hazardForS: set.onsetForS },

@@ -36,22 +36,25 @@ export function groupOf(scenario: Asked, airframe: Airframe): Group {
   return task.settings.length > 1 ? GROUPS.steps : GROUPS.hold;
 }
 
-/** What is asked of the hand, and how the run ends: told beforehand, because it is the rule the run is judged by. */
-export function handRules({ scored, measuring, limitDeg, limitS }: { scored: boolean; measuring: boolean; limitDeg: number; limitS: number }): string[] {
+/**
+ * What is asked of the hand, and how the run ends: told beforehand, because it is the rule the run is judged by.
+ * @param afterS how long a run goes on behind its release or call, s; left out: 20, and longer where a side is blown back
+ */
+export function handRules({ scored, measuring, limitDeg, limitS, afterS }: { scored: boolean; measuring: boolean; limitDeg: number; limitS: number; afterS?: number | undefined }): string[] {
   const time = `${Math.round(limitS)} s`;
   if (!scored) {
     return [
       'A release is a pause: look, and go on when the pointers are even.',
       'A split needs the call, and so does a drive that fails. After the call, leave the switch alone and fly.',
       'In doubt let go: in the aeroplane that is free.',
-      `It ends 20 s or more behind a call, 5 s after the task is done and all is still, when control is lost, or after ${time}.`,
+      `It ends ${afterS === undefined ? '20 s or more' : `${afterS} s`} behind a call, 5 s after the task is done and all is still, when control is lost, or after ${time}.`,
     ];
   }
   return [
     `The first release is scored, by how far the pointers have grown apart since the fault began. It is late from ${limitDeg}°. Letting go at a setting is no such release.`,
     'Call a split when you have let go. After that, leave the switch alone and fly.',
     measuring ? 'Measuring: in the aeroplane let go in doubt.' : 'In doubt let go: in the aeroplane that is free.',
-    `It ends 20 s behind that release, at ${2 * limitDeg}° if the hand stays on, or after ${time}.`,
+    `It ends ${afterS ?? 20} s behind that release, at ${2 * limitDeg}° if the hand stays on, or after ${time}.`,
   ];
 }
 

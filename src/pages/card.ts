@@ -35,7 +35,7 @@ export function cardOf({ scenario, airframe }: { scenario: Scenario; airframe: A
       ['Time at most', `${Math.round(task.limitS)} s`],
       ['Airframe', airframe.title],
     ],
-    rules: handRules({ scored, measuring, limitDeg, limitS: task.limitS }),
+    rules: handRules({ scored, measuring, limitDeg, limitS: task.limitS, afterS: task.afterS }),
     speeds: speedsOf(airframe, start.massT, start.icing),
     startKt: start.speedKt,
     airframe,

@@ -85,6 +85,7 @@ test('the rules of the hand are those the run is judged by', () => {
   const measured = handRules({ scored: true, measuring: true, limitDeg: 2, limitS: 76 }).join(' ');
   expect(measured).toContain('Measuring: in the aeroplane let go in doubt.');
   expect(measured).not.toContain('free');
+  expect(handRules({ scored: true, measuring: false, limitDeg: 2.5, limitS: 180, afterS: 2 }).join(' ')).toContain('It ends 2 s behind that release');
   expect(handRules({ scored: false, measuring: false, limitDeg: 2.5, limitS: 240 }).join(' ')).toMatch(/release is a pause.*needs the call.*20 s or more behind a call/);
 });
 

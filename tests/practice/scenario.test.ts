@@ -22,6 +22,10 @@ describe('the run of a practice', () => {
     // The drive slows as the flaps go out: the rate of a set is a mean over its window, and one run may lie 8 % off it.
     for (const rate of rates) expect(Math.abs(rate / degPerS - 1)).toBeLessThan(0.08);
   });
+  it('ends two seconds behind its release, so that it is told at once', () => {
+    const { flight } = flyTrainee(practiceScenario(of, stop, { degPerS: 0.3, easy: false }), of.airframe, 1, 'prompt');
+    expect(flight.end).toEqual({ tick: Math.floor((flight.score.releaseS ?? NaN) * 100 + 0.5) + 200, why: 'scored' });
+  });
   it('is quiet about one time in eight', () => {
     const made = practiceScenario(of, stop, { degPerS: 0.3, easy: false });
     const quiet = Array.from({ length: 100 }, (_, seed) => flyTrainee(made, of.airframe, seed, 'never').flight.score.onsetS).filter((onsetS) => onsetS === null).length;
