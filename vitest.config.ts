@@ -7,6 +7,8 @@ export default defineConfig({
   cacheDir: '.cache/vite',
   test: {
     allowOnly: false,
+    // All cores: left to itself, one of two would stand idle.
+    maxWorkers: '100%',
     projects: [
       {
         oxc,

@@ -8,6 +8,7 @@ import { openScenario, plain } from './flying.js';
 import { cdp, type OpenOptions } from './harness.js';
 
 const SCENARIO = plain({
+  task: { afterS: 3 },
   events: [{ when: { atS: 1 }, do: 'callout', text: 'Say altitude.', answers: ['5600 ft', '6500 ft'], right: '5600 ft', withinS: 60 }],
   faults: [{ name: 'stop', kind: 'disconnect', side: 'drawn', when: { heldS: 3 } }],
   recognition: { limitDeg: 2.5 },

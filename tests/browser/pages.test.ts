@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
 import { verify } from '../../sim/files/index.js';
 import { axe, control, endAndSave, isPressed, makeReady, reading, save, startRun } from './drilling.js';
+import { openScenario, plain } from './flying.js';
 import { appUrl, openApp } from './harness.js';
 
 const drills = fileURLToPath(new URL('../../scenarios/drills/', import.meta.url));
@@ -18,7 +19,8 @@ test('the first page says what the job is, warns, and is light', async () => {
 });
 
 test('by keyboard alone: choose, brief, start, hold, let go, call, judge, debrief, save; the record follows from its inputs', async () => {
-  const { page, close } = await openApp('#/drill/1?seed=3');
+  const faults = [{ name: 'stop', kind: 'disconnect', side: 'drawn', when: { heldS: 3 } }];
+  const { page, close } = await openScenario(plain({ task: { afterS: 3 }, faults, recognition: { limitDeg: 2.5 } }));
   await page.getByRole('button', { name: 'Start' }).focus();
   await page.keyboard.press('Enter');
   await control(page, 'extend').waitFor();
@@ -26,8 +28,8 @@ test('by keyboard alone: choose, brief, start, hold, let go, call, judge, debrie
   await page.keyboard.press('a');
   await page.keyboard.down('e');
   await expect.poll(() => isPressed(page, 'extend')).toBe(true);
-  // Seed 3 cuts a side after 14 s of holding; a second and a half later the hand comes off.
-  await page.waitForTimeout(15_800);
+  // A side is cut after 3 s of holding; two seconds later the hand comes off.
+  await page.waitForTimeout(5_200);
   await page.keyboard.up('e');
   await page.keyboard.press('s');
   await page.getByText('Was there a split?').waitFor({ timeout: 40_000 });
