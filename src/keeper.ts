@@ -74,6 +74,8 @@ export function keeper(app: string): Keeper {
         drill: 'drill' in of ? of.drill : null, attempt: 'attempt' in of ? of.attempt : null,
       };
       const letGo = hold(about.id);
+      // Opened now, so that the record at the end is one write away from being kept.
+      void book().catch(() => undefined);
       const note = (): void => {
         const draft = running.draft();
         if (draft === null) return;
