@@ -69,5 +69,5 @@ export { authorityAtPoint, tiedLimitDeg } from './set/limit.js';
 export { bestOf, blindFamily, pointsAt, withShares, type Blind } from './set/blind.js';
 export { countsOf, flySet, type Scored, type SetCounts } from './set/fly.js';
 export { figuresOf, gateMisfits, gatesOf, type Gate, type SetFigures } from './set/gates.js';
-export { practiceAfter, difficultyOctaves, firstPractice, FASTER_OCTAVES, nextPracticeRun, RATE_RANGE, SLOWER_OCTAVES, type Practice, type PracticeRun } from './practice/staircase.js';
+export { practiceAfter, firstPractice, FASTER_OCTAVES, nextPracticeRun, RATE_RANGE, SLOWER_OCTAVES, type Practice, type PracticeRun } from './practice/staircase.js';
 export { practiceScenario } from './practice/scenario.js';

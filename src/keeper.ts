@@ -8,6 +8,7 @@ import { troubleIn } from './pages/logged.js';
 import { unkept } from './pages/session.js';
 import { person } from './pages/settings.js';
 import type { About, Book } from './records/logbook/index.js';
+import { newId } from './records/logbook/id.js';
 import type { RunningDrill } from './run/drill.js';
 
 /** What was taken off the list this long ago can no longer be put back, ms. */
@@ -123,6 +124,3 @@ async function takeIn(book: Book): Promise<void> {
     else await book.keep(record, { ...about, abandoned: true });
   }
 }
-
-/** 128 random bits as text: randomUUID is absent over plain http on a network. */
-export const newId = (): string => [...crypto.getRandomValues(new Uint32Array(4))].map((word) => word.toString(16).padStart(8, '0')).join('');

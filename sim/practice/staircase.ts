@@ -51,8 +51,5 @@ export function practiceAfter(practice: Practice, run: PracticeRun, outcome: Out
   return { ...practice, runs };
 }
 
-/** The difficulty as octaves above the slowest rate: 0 to about 3.5. */
-export const difficultyOctaves = ({ degPerS }: Practice): number => ln(degPerS / RATE_RANGE.lowest) / ln(2);
-
 /** The lag ratio that gives a rate of split on a drive. @param driveDegPerS rate of the drive itself, deg/s */
 export const ratioOf = (degPerS: number, driveDegPerS: number): number => 1 - degPerS / driveDegPerS;

@@ -2,6 +2,7 @@
 import { signal } from '@preact/signals';
 import type { Forecast } from '../../sim/index.js';
 import type { Attempt } from '../records/logbook/index.js';
+import { newId } from '../records/logbook/id.js';
 import type { House } from './house.js';
 import { withBook } from './logged.js';
 import { person } from './settings.js';
@@ -22,9 +23,8 @@ export const lookUp = (house: House, number: number): Promise<void | undefined> 
 
 /** Begins a new flight: the whole set is drawn now, by a seed that nobody has seen. */
 export const begin = (house: House, number: number, name: string, { runs, blocks }: { readonly runs: number; readonly blocks: number }, forecast: Forecast | null): Promise<void | undefined> => withBook(house, async (book) => {
-  const random = crypto.getRandomValues(new Uint32Array(5));
   const made: Attempt = {
-    id: [...random.subarray(0, 4)].map((word) => word.toString(16).padStart(8, '0')).join(''), set: await house.setName(number), seed: random[4] as number,
+    id: newId(), set: await house.setName(number), seed: crypto.getRandomValues(new Uint32Array(1))[0] as number,
     person: person.value, name, startedMs: Date.now(), runs, blocks, done: [], leftMs: null, ...(forecast === null ? {} : { forecast }),
   };
   await book.keepAttempt(made);

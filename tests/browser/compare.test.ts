@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { FAULTS_OF_THE_JOB, flown, type FlownRun } from '../pages/flown.js';
-import { axe, control, makeReady, startRun } from './drilling.js';
+import { axe, flyOut } from './drilling.js';
 import { openApp, appUrl } from './harness.js';
 
 const file = (text: string) => ({ name: 'run.json', mimeType: 'application/json', buffer: Buffer.from(text) });
@@ -67,12 +67,7 @@ test('what cannot lie beside it is told why, and changes nothing', async () => {
 
 test('from the logbook: the runs of this task, and none chosen again', async () => {
   const { page, close } = await openApp('#/drill/1?seed=3');
-  await startRun(page);
-  await makeReady(page);
-  await control(page, 'extend').waitFor();
-  await page.keyboard.press('Escape');
-  await page.getByRole('button', { name: 'End the run' }).click();
-  await page.getByRole('button', { name: 'Show the debrief' }).waitFor();
+  await flyOut(page);
   await page.goto(appUrl());
   await openRecord(page, run);
   const list = page.getByRole('combobox', { name: 'From the logbook' });

@@ -31,6 +31,15 @@ export async function middleOf(page: Page, id: string): Promise<{ x: number; y: 
   return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
 }
 
+/** From the brief of drill 1 into a run, made ready, and out of it again: to where the trainee is asked first. */
+export async function flyOut(page: Page): Promise<void> {
+  await startRun(page);
+  await makeReady(page);
+  await page.keyboard.press('Escape');
+  await page.getByRole('button', { name: 'End the run' }).click();
+  await page.getByText('Was there a split?').waitFor();
+}
+
 /** Ends the run that is on the page, answers, and saves the record of it. */
 export async function endAndSave(page: Page): Promise<RunRecord> {
   await page.keyboard.press('Escape');

@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import type { Page } from 'playwright-core';
 import { FAULTS_OF_THE_JOB, flown, type FlownRun } from '../pages/flown.js';
-import { axe, control, makeReady, startRun } from './drilling.js';
+import { axe, flyOut, startRun } from './drilling.js';
 import { appUrl, openApp } from './harness.js';
 
 async function openRecord(page: Page, { record }: FlownRun): Promise<void> {
@@ -119,12 +119,7 @@ test('on paper: the caution, every chart, no button, and two or three pages of A
 
 test('a reload says plainly what is lost and where the run is, and leads back to the drill', async () => {
   const { page, close } = await openApp('#/drill/1?seed=3');
-  await startRun(page);
-  await makeReady(page);
-  await control(page, 'extend').waitFor();
-  await page.keyboard.press('Escape');
-  await page.getByRole('button', { name: 'End the run' }).click();
-  await page.getByText('Was there a split?').waitFor();
+  await flyOut(page);
   await page.reload();
   await page.getByText(/The page was loaded anew, and what you were about to say of the run is lost\./).waitFor();
   await page.goto(`${appUrl()}#/debrief`);
