@@ -3,6 +3,7 @@ import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { TROUBLES } from './logged.js';
+import { PLACES } from './places.js';
 import { unkept } from './session.js';
 import { look } from './settings.js';
 
@@ -57,7 +58,16 @@ export function Page({ title, kind, tools, children }: Props) {
     <div class={`page page-${kind}`}>
       <header class="top">
         <a class="name" href="#/"><Mark />Evenhand</a>
-        <nav class="tools" aria-label="Tools">{tools}<a class="plain" href="#/logbook" {...(kind === 'logbook' ? { 'aria-current': 'page' as const } : {})}>Logbook</a><a class="plain" href="#/person" {...(kind === 'person' ? { 'aria-current': 'page' as const } : {})}>Progress</a><a class="plain" href="#/settings" {...(kind === 'setup' ? { 'aria-current': 'page' as const } : {})}>Set-up</a><LookButton /></nav>
+        <nav class="places" aria-label="Places">
+          {PLACES.filter((group) => group.length > 0).map((group) => (
+            <ul key={group[0]?.href}>
+              {group.map(({ kinds, href, name }) => (
+                <li key={href}><a class="plain" href={href} {...(kinds.includes(kind) ? { 'aria-current': 'page' as const } : {})}>{name}</a></li>
+              ))}
+            </ul>
+          ))}
+        </nav>
+        <div class="tools">{tools}<LookButton /></div>
       </header>
       <main ref={main} tabIndex={-1} aria-label={title}>
         {unkept.value !== null && <p class="note" role="alert"><span><strong>The last run is not in the logbook.</strong> {TROUBLES[unkept.value]}</span></p>}

@@ -40,7 +40,10 @@ export const srcRows: Row[] = [
     places: ['src/charts/', 'src/pages/'],
     packages: { 'src/charts/': ['preact', '@preact/signals'], 'src/pages/': ['preact', '@preact/signals'] },
   },
-  { places: ['src/keeper.ts', 'src/main.tsx'], packages: { 'src/main.tsx': ['preact', '@preact/signals', '@fontsource-variable/inter'] } },
+  {
+    places: ['src/house/', 'src/main.tsx'],
+    packages: { 'src/house/': ['@preact/signals'], 'src/main.tsx': ['preact', '@fontsource-variable/inter'] },
+  },
 ];
 
 /** Node's side of src: sees sim, text and itself, and no page sees it. */

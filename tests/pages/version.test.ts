@@ -6,5 +6,5 @@ const read = (path: string): string => readFileSync(new URL(`../../${path}`, imp
 
 it('the app names the version of the package', () => {
   const { version } = JSON.parse(read('package.json')) as { version: string };
-  expect(read('src/main.tsx')).toContain(`const APP = 'evenhand ${version}';`);
+  expect(read('src/house/house.ts')).toContain(`const APP = 'evenhand ${version}';`);
 });

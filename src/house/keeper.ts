@@ -2,14 +2,14 @@
  * Keeps what is flown in the logbook: noted while it goes on, kept as soon as it is over, before anything is asked or told
  * about it; and, when a page went away in mid-run, kept by the next page as abandoned.
  */
-import type { RunRecord } from '../sim/files/index.js';
-import type { House } from './pages/house.js';
-import { troubleIn } from './pages/logged.js';
-import { unkept } from './pages/session.js';
-import { person } from './pages/settings.js';
-import type { About, Book } from './records/logbook/index.js';
-import { newId } from './records/logbook/id.js';
-import type { RunningDrill } from './run/drill.js';
+import type { RunRecord } from '../../sim/files/index.js';
+import type { House } from '../pages/house.js';
+import { troubleIn } from '../pages/logged.js';
+import { unkept } from '../pages/session.js';
+import { person } from '../pages/settings.js';
+import type { About, Book } from '../records/logbook/index.js';
+import { newId } from '../records/logbook/id.js';
+import type { RunningDrill } from '../run/drill.js';
 
 /** What was taken off the list this long ago can no longer be put back, ms. */
 const PUT_BACK_MS = 600_000;
@@ -18,7 +18,7 @@ const NOTE_EVERY_MS = 2000;
 /** Without locks, a run that was not noted for so long counts as left; a hidden page notes once a minute, ms. */
 const LEFT_MS = 180_000;
 
-interface Keeper {
+export interface Keeper {
   readonly book: House['logbook'];
   readonly exportAll: House['exportLogbook'];
   readonly importFrom: House['importLogbook'];
@@ -33,7 +33,7 @@ export function keeper(app: string): Keeper {
   /** What the book knows of the runs of this page, by the digest of their record. */
   const known = new Map<string, About>();
 
-  const logbook = () => import('./records/logbook/index.js');
+  const logbook = () => import('../records/logbook/index.js');
   const book = (): Promise<Book> => (opening ??= open().catch((problem: unknown) => {
     opening = null; // asked again, it is tried again
     throw problem;
@@ -57,7 +57,7 @@ export function keeper(app: string): Keeper {
   return {
     book,
     async exportAll(progress, stop) {
-      const [{ exportBook }, { download }, made] = await Promise.all([logbook(), import('./records/file.js'), book()]);
+      const [{ exportBook }, { download }, made] = await Promise.all([logbook(), import('../records/file.js'), book()]);
       const file = await exportBook(made, app, progress, stop);
       if (file === null) return false;
       const nowMs = Date.now();
@@ -81,7 +81,7 @@ export function keeper(app: string): Keeper {
         const draft = running.draft();
         if (draft === null) return;
         // A note that cannot be written is no trouble yet: the record at the end will tell.
-        void Promise.all([book(), import('../sim/index.js')])
+        void Promise.all([book(), import('../../sim/index.js')])
           .then(([made, { MODEL_VERSION }]) => made.note({ about, model: MODEL_VERSION, setting: running.setting, draft, notedMs: Date.now() }))
           .catch(() => undefined);
       };
@@ -116,7 +116,7 @@ async function takeIn(book: Book): Promise<void> {
   if (unfinished.length === 0) return;
   const locks = await (navigator.locks as LockManager | undefined)?.query();
   const held = new Set(locks?.held?.map(({ name }) => name));
-  const [{ abandonedRecord }, { MODEL_VERSION }] = await Promise.all([import('../sim/files/index.js'), import('../sim/index.js')]);
+  const [{ abandonedRecord }, { MODEL_VERSION }] = await Promise.all([import('../../sim/files/index.js'), import('../../sim/index.js')]);
   for (const { about, model, setting, draft, notedMs } of unfinished) {
     if (locks === undefined ? Date.now() - notedMs < LEFT_MS : held.has(lockOf(about.id))) continue;
     const record = model === MODEL_VERSION ? abandonedRecord(setting, draft) : null;

@@ -1,0 +1,41 @@
+/** The scenario that is flown, wherever it comes from: the shelf of drills, a set, a practice. */
+import type { ShelvedSet } from '../records/sets.js';
+import type { Shelved } from '../records/shelf.js';
+import type { Flown } from '../pages/house.js';
+
+let shelved: Promise<Shelved[]> | null = null;
+export const shelf = (): Promise<Shelved[]> => (shelved ??= import('../records/shelf.js').then((module) => module.shelf()));
+
+let shelvedSets: Promise<ShelvedSet[]> | null = null;
+export const sets = (): Promise<ShelvedSet[]> => (shelvedSets ??= import('../records/sets.js').then((module) => module.sets()));
+
+/** The set on whose run a practice is flown: the first calm one in which a side stops. */
+let practising: Promise<{ of: ShelvedSet['of']; stopDegPerS: number }> | null = null;
+export const practiceSet = (): Promise<{ of: ShelvedSet['of']; stopDegPerS: number }> => (practising ??= Promise.all([sets(), import('../../sim/index.js')]).then(([all, { realisedRates }]) => {
+  for (const { of } of all) {
+    if (of.set.load !== 'calm' || (of.scenarios[0]?.task.settings[0] ?? 0) < (of.scenarios[0]?.start.flapDeg ?? 0)) continue;
+    const stop = realisedRates(of).find(({ ratio }) => ratio === 0);
+    if (stop !== undefined) return { of, stopDegPerS: stop.degPerS };
+  }
+  throw new Error('no shipped set has a side that stops');
+}));
+
+/** The scenario that is flown, and its dice. */
+export async function flownOf(of: Flown): Promise<Shelved & { seed: number }> {
+  if ('drill' in of) {
+    const drill = (await shelf())[of.drill - 1];
+    if (drill === undefined) throw new RangeError(`there is no drill ${of.drill}`);
+    return { ...drill, seed: of.seed ?? (crypto.getRandomValues(new Uint32Array(1))[0] as number) };
+  }
+  if ('practice' in of) {
+    const [{ of: set, stopDegPerS }, { practiceScenario }] = await Promise.all([practiceSet(), import('../../sim/index.js')]);
+    return { scenario: practiceScenario(set, stopDegPerS, of.practice), airframe: set.airframe, seed: crypto.getRandomValues(new Uint32Array(1))[0] as number };
+  }
+  const [all, { drawSet }] = await Promise.all([sets(), import('../../sim/index.js')]);
+  const set = all[of.set - 1]?.of;
+  const run = set === undefined ? undefined : drawSet(set, of.attempt.seed)[of.place];
+  const scenario = run === undefined ? undefined : set?.scenarios[run.rate];
+  if (set === undefined || run === undefined || scenario === undefined) throw new RangeError('there is no such run');
+  return { scenario, airframe: set.airframe, seed: run.seed };
+}
+

@@ -1,0 +1,20 @@
+/** The places that every page leads to, in the order in which the head of a page names them. */
+export interface Place {
+  /** As the frame of that page calls itself. */
+  readonly kinds: readonly string[];
+  readonly href: string;
+  readonly name: string;
+}
+
+/** A group for each of those who come: who flies, who teaches, and what serves both. */
+export const PLACES: readonly (readonly Place[])[] = [
+  [
+    { kinds: ['choose', 'brief'], href: '#/', name: 'Drills' },
+    { kinds: ['logbook'], href: '#/logbook', name: 'Logbook' },
+    { kinds: ['person'], href: '#/person', name: 'Progress' },
+  ],
+  [],
+  [
+    { kinds: ['setup'], href: '#/settings', name: 'Set-up' },
+  ],
+];
