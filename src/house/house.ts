@@ -2,6 +2,7 @@
 import type { RunRecord } from '../../sim/files/index.js';
 import type { House } from '../pages/house.js';
 import { endSample, playSample } from '../sound/sample.js';
+import { bench } from './bench.js';
 import { fly, speaker, warm } from './cabin.js';
 import { practiceSet, sets, shelf } from './flown.js';
 import { keeper } from './keeper.js';
@@ -71,4 +72,5 @@ export const house: House = {
   save: async (record) => (await import('../records/file.js')).saveRecord(record),
   saveFile: async (file, name) => (await import('../records/file.js')).download(file, name),
   open: async (file) => (await import('../records/file.js')).openRecord(file),
+  bench,
 };

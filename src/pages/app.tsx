@@ -7,6 +7,7 @@ import { Drill } from './drill.js';
 import { Page } from './frame.js';
 import { Logbook } from './logbook.js';
 import type { House } from './house.js';
+import { Later } from './later.js';
 import { PersonPage } from './person.js';
 import { Practice, PracticeFlight } from './practice.js';
 import { Say } from './say.js';
@@ -31,6 +32,7 @@ export function App({ house }: { house: House }) {
     case 'practice-run': return <PracticeFlight house={house} />;
     case 'logbook': return <Logbook house={house} />;
     case 'person': return <PersonPage house={house} />;
+    case 'bench': return <Later title="Bench" kind="bench" fetch={() => import('./bench/bench.js').then(({ Bench }) => Bench)} props={{ house, link: now.link }} />;
     case 'nowhere': return <Nowhere />;
   }
 }

@@ -7,6 +7,7 @@ import type { Attempt, Book, Imported, Refused } from '../records/logbook/index.
 import type { Layout, Tab } from '../view/place.js';
 import type { Panel, Picture } from '../view/picture.js';
 import type { Group } from './asks.js';
+import type { BenchHouse } from './bench/house.js';
 import type { Ongoing } from './ongoing.js';
 import type { Margin } from './marginplace.js';
 import type { SetCard } from './setcard.js';
@@ -165,4 +166,6 @@ export interface House {
   /** Hands any other file to the browser as a download. */
   saveFile(file: Blob, name: string): Promise<void>;
   open(file: File): Promise<Opened>;
+  /** Where scenarios are written. */
+  readonly bench: BenchHouse;
 }

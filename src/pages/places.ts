@@ -13,7 +13,9 @@ export const PLACES: readonly (readonly Place[])[] = [
     { kinds: ['logbook'], href: '#/logbook', name: 'Logbook' },
     { kinds: ['person'], href: '#/person', name: 'Progress' },
   ],
-  [],
+  [
+    { kinds: ['bench'], href: '#/bench', name: 'Bench' },
+  ],
   [
     { kinds: ['setup'], href: '#/settings', name: 'Set-up' },
   ],

@@ -9,6 +9,8 @@ export type Route =
   | { readonly page: 'settings' }
   | { readonly page: 'logbook' }
   | { readonly page: 'person' }
+  /** `link`: a document that came in the address itself. */
+  | { readonly page: 'bench'; readonly link: string | null }
   | { readonly page: 'nowhere' };
 
 const SET_STEPS: Readonly<Record<string, 'set' | 'set-run' | 'set-say'>> = { '': 'set', run: 'set-run', say: 'set-say' };
@@ -23,6 +25,7 @@ export function routeOf(fragment: string): Route {
   if (path === 'practice') return { page: 'practice' };
   if (path === 'practice/run') return { page: 'practice-run' };
   if (path === 'person') return { page: 'person' };
+  if (path === 'bench') return { page: 'bench', link: new URLSearchParams(query).get('s') };
   const set = /^set\/([1-9]\d{0,3})(?:\/(\w+))?$/.exec(path);
   const step = set === null ? undefined : SET_STEPS[set[2] ?? ''];
   if (set !== null && step !== undefined) return { page: step, number: Number(set[1]) };
@@ -42,6 +45,7 @@ const PLAIN = { choose: '#/', debrief: '#/debrief', settings: '#/settings', logb
 const BEHIND = { set: '', 'set-run': '/run', 'set-say': '/say', brief: '', run: '/run', say: '/say' } as const;
 
 export function fragmentOf(route: Exclude<Route, { page: 'nowhere' }>): string {
+  if ('link' in route) return `#/bench${route.link === null ? '' : `?s=${encodeURIComponent(route.link)}`}`;
   if (!('number' in route)) return PLAIN[route.page];
   if (!('seed' in route)) return `#/set/${route.number}${BEHIND[route.page]}`;
   return `#/drill/${route.number}${BEHIND[route.page]}${route.seed === null ? '' : `?seed=${route.seed}`}`;

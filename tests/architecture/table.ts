@@ -38,7 +38,7 @@ export const srcRows: Row[] = [
   { places: ['src/records/', 'src/link/'], packages: { 'src/records/logbook/': ['idb'] } },
   {
     places: ['src/charts/', 'src/pages/'],
-    packages: { 'src/charts/': ['preact', '@preact/signals'], 'src/pages/': ['preact', '@preact/signals'] },
+    packages: { 'src/charts/': ['preact', '@preact/signals'], 'src/pages/': ['preact', '@preact/signals'], 'src/pages/bench/text/': ['@codemirror'] },
   },
   {
     places: ['src/house/', 'src/main.tsx'],

@@ -1,0 +1,39 @@
+/** What there is to write on: a new file, a shipped one, one's own, and what was being written. */
+import type { BenchProps } from './bench.js';
+import { BENCH_KINDS, KINDS, type BenchKind } from './kinds.js';
+import { Shelf } from './shelf/shelf.js';
+
+export interface FilesProps extends BenchProps {
+  /** Leads to the document. */
+  readonly write: () => void;
+}
+
+export function Files(props: FilesProps) {
+  const { draft, kit, write } = props;
+  const open = (kind: BenchKind, name: string, text: string): void => {
+    draft.open({ kind, name, text, own: null });
+    write();
+  };
+  return (
+    <>
+      <h1>Bench</h1>
+      <p class="large">Write what goes wrong, when, and what is asked; try it before anyone flies it.</p>
+      {draft.text.value !== '' && (
+        <p class="note"><span>Being written: {draft.name.value === '' ? 'a file without a name' : draft.name.value}.</span> <button class="button quiet" type="button" onClick={write}>Go on</button></p>
+      )}
+      <section class="bench-new" aria-labelledby="bench-new-title">
+        <h2 id="bench-new-title" class="ruled">New</h2>
+        {BENCH_KINDS.map((kind) => <button key={kind} class="button quiet" type="button" onClick={() => open(kind, `new-${kind}`, KINDS[kind].blank)}>New {KINDS[kind].noun}</button>)}
+      </section>
+      <Shelf {...props} />
+      <section aria-labelledby="bench-shipped-title">
+        <h2 id="bench-shipped-title" class="ruled">Shipped, to begin from</h2>
+        <ul class="bench-files">
+          {kit.shipped.map(({ kind, name, title, text }) => (
+            <li key={`${kind} ${name}`}><button class="link" type="button" onClick={() => open(kind, name, text)}>{title}</button> <span class="small">{KINDS[kind].noun}</span></li>
+          ))}
+        </ul>
+      </section>
+    </>
+  );
+}
