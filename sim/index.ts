@@ -71,3 +71,4 @@ export { countsOf, flySet, type Scored, type SetCounts } from './set/fly.js';
 export { figuresOf, gateMisfits, gatesOf, type Gate, type SetFigures } from './set/gates.js';
 export { practiceAfter, firstPractice, FASTER_OCTAVES, nextPracticeRun, RATE_RANGE, SLOWER_OCTAVES, type Practice, type PracticeRun } from './practice/staircase.js';
 export { practiceScenario } from './practice/scenario.js';
+export { deriveOf, type Derivation, type Derived } from './wing/derive.js';

@@ -1,4 +1,4 @@
-/** What `speeds`, `horn` and `budget` print with --json; see output.ts for the other commands. */
+/** What `speeds`, `horn`, `budget` and `derive` print with --json; see output.ts for the other commands. */
 import * as z from 'zod/mini';
 import { word } from './quantity.js';
 
@@ -48,6 +48,22 @@ export const budgetOutput = z.strictObject({
   settleS: number('Final is read so long behind the release.', 's'),
 });
 
+const derived = <Key extends z.ZodMiniType, In extends z.ZodMiniType>(key: Key, inFile: In) => z.strictObject({
+  key,
+  name: said('In words.'),
+  value: number('Worked out.', 'as told'),
+  unit: said('Its unit; 1 for a pure number.'),
+  inFile,
+  meaning: said('What it stands for.'),
+});
+
+export const deriveOutput = z.strictObject({
+  airframe: said('Its name.'),
+  constants: z.array(derived(said('Key of the file it belongs to.'), number('What the file carries.', 'as told'))),
+  checks: z.array(derived(none(said('Key of the file nearest to it.')), none(number('What the file carries there.', 'as told')))),
+});
+
 export type SpeedsOutput = z.infer<typeof speedsOutput>;
 export type HornOutput = z.infer<typeof hornOutput>;
 export type BudgetOutput = z.infer<typeof budgetOutput>;
+export type DeriveOutput = z.infer<typeof deriveOutput>;

@@ -34,6 +34,15 @@ const mass = z.strictObject({
   emptyT: quantity('Operating empty mass.', 't', 1, 700),
 });
 
+const ailerons = z.strictObject({
+  fromSemispan: quantity('Inner end as a fraction of the semispan.', '1', 0, 1),
+  toSemispan: quantity('Outer end as a fraction of the semispan.', '1', 0, 1),
+  chordFraction: quantity('Aileron chord over wing chord.', '1', 0.05, 0.6),
+  travelDeg: quantity('Travel to each side.', 'deg', 1, 45),
+  effective: quantity('Part of the thin-aerofoil effectiveness that is left at full travel.', '1', 0.1, 1),
+  spoilers: quantity('Roll moment coefficient of the roll spoilers at full control.', '1', 0, 0.2),
+});
+
 const wing = z.strictObject({
   source,
   areaM2: quantity('Wing area.', 'm2', 5, 1000),
@@ -44,6 +53,7 @@ const wing = z.strictObject({
   flapFromSemispan: quantity('Inner end of the flap as a fraction of the semispan.', '1', 0, 1),
   flapToSemispan: quantity('Outer end of the flap as a fraction of the semispan.', '1', 0, 1),
   flapChordFraction: quantity('Flap chord over wing chord.', '1', 0.05, 0.6),
+  ailerons: z.optional(ailerons.check(z.meta({ description: 'Geometry of the ailerons; derive works the roll control out from it, and no run reads it.' }))),
   clMaxAtStop: quantity('Greatest lift coefficient at the mechanical stop.', '1', 0.5, 5),
   clMaxFlapUpLeadingEdgeOut: quantity('Greatest lift coefficient, flap 0 and leading edge out.', '1', 0.5, 5),
 });

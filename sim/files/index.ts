@@ -31,5 +31,5 @@ export { recordMisfits } from './record-fit.js';
 export { differences, NOT_PROVABLE, verify, type Refusal, type Verdict } from './verify.js';
 export { setFigures, setOutput, type SetCheck, type SetOutput } from './set-output.js';
 export { sweepOutput, type SweepOutput } from './sweep-output.js';
-export { budgetOutput, hornOutput, speedsOutput, type BudgetOutput, type HornOutput, type SpeedsOutput } from './advice.js';
+export { budgetOutput, deriveOutput, hornOutput, speedsOutput, type BudgetOutput, type DeriveOutput, type HornOutput, type SpeedsOutput } from './advice.js';
 export { measureOutput, type MeasureOutput } from './measure-output.js';

@@ -16,6 +16,7 @@ const massAndWing = ({ mass, wing }: Airframe): Misfit[] => broken([
   [mass.emptyT < mass.landingT, 'mass.landingT', `above emptyT (${mass.emptyT} t)`],
   [mass.landingT <= mass.takeOffT, 'mass.takeOffT', `at least landingT (${mass.landingT} t)`],
   [wing.flapFromSemispan < wing.flapToSemispan, 'wing.flapToSemispan', `above flapFromSemispan (${wing.flapFromSemispan})`],
+  [wing.ailerons === undefined || wing.ailerons.fromSemispan < wing.ailerons.toSemispan, 'wing.ailerons.toSemispan', `above fromSemispan (${wing.ailerons?.fromSemispan})`],
 ]);
 
 function settings({ settings: list, landingDeg, drive: { stopDeg }, wing }: Airframe): Misfit[] {

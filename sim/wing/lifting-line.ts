@@ -111,7 +111,7 @@ export function inducedDelta(wing: Planform, count?: number): number {
 }
 
 /** The steps of twist on both flaps between two fractions of the semispan; the left one turned over for antisymmetric. */
-function flapSide(k: number, from: number, to: number, parity: Parity): number {
+export function flapSide(k: number, from: number, to: number, parity: Parity): number {
   const [inner, outer] = [Math.acos(from), Math.acos(to)];
   const right = sineProduct(k, outer, inner);
   const left = sineProduct(k, Math.PI - inner, Math.PI - outer);

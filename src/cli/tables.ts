@@ -1,13 +1,14 @@
 /** The commands for the trade's tables. */
 import { type Command, Option } from 'commander';
-import { budgetOutput, hornOutput, speedsOutput } from '../../sim/files/index.js';
+import { budgetOutput, deriveOutput, hornOutput, speedsOutput } from '../../sim/files/index.js';
 import { BUDGET_FAULTS } from '../../sim/index.js';
 import { budget, horn, speeds, type BudgetOptions, type HornOptions, type SpeedsOptions } from './advice.js';
+import { derive, type DeriveOptions } from './derive.js';
 import { helpEnd } from './help.js';
 import type { Io } from './io.js';
 import { figure, figures, gathered, liveEngines } from './values.js';
 
-/** Adds `speeds`, `horn` and `budget` to the program. */
+/** Adds `speeds`, `horn`, `budget` and `derive` to the program. */
 export function addTables(program: Command, io: Io, json: readonly [string, string], ended: (code: number) => void): void {
   const airframe = ['--airframe <name>', 'a shipped airframe by name, or a file'] as const;
 
@@ -35,4 +36,9 @@ export function addTables(program: Command, io: Io, json: readonly [string, stri
     .option('--altitude <ft>', 'height above sea level', figure, 3500).option(...json)
     .addHelpText('after', helpEnd(['evenhand budget --airframe airframe-a --mass 48 --speed 154 --flap 6.4 --fault disconnect'], budgetOutput))
     .action((options: BudgetOptions) => ended(budget(io, options)));
+
+  program.command('derive').description('Roll constants and flap areas from the wing’s geometry, to be pasted into an airframe file.')
+    .argument('<airframe>', 'a shipped airframe by name, or a file').option(...json)
+    .addHelpText('after', helpEnd(['evenhand derive airframe-a'], deriveOutput))
+    .action((typed: string, options: DeriveOptions) => ended(derive(io, typed, options)));
 }

@@ -1,6 +1,6 @@
 // The trade's tables as they are typed. Figures: an independent prototype's tables for Airframe A at 48 t.
 import { describe, expect, test } from 'vitest';
-import { budgetOutput, hornOutput, speedsOutput } from '../../sim/files/index.js';
+import { budgetOutput, deriveOutput, hornOutput, speedsOutput } from '../../sim/files/index.js';
 import { json, type } from './typed.js';
 
 const words = (line: string): string[] => line.split(' ');
@@ -86,4 +86,23 @@ describe('budget', () => {
     expect(code).toBe(2);
     expect(err).toMatch(/disconnect, lag, jam, slip, blowback/);
   });
+});
+
+describe('derive', () => {
+  test('the constants of A beside those of its file, with their keys', async () => {
+    const { code, value } = await json(deriveOutput, 'derive', 'airframe-a');
+    expect(code).toBe(0);
+    const found = value.constants.map(({ key, value: got, inFile }) => [key, got.toPrecision(4), inFile]);
+    expect(found).toEqual([
+      ['roll.clFlap', '0.5024', 0.5024386823], ['roll.clDamping', '-0.4788', -0.4788464797], ['roll.flapEffect', '0.6305', 0.630483],
+      ['roll.liftingSurface', '0.9029', 0.9], ['roll.control', '0.03322', 0.0332], ['drive.flapAreaM2', '10.27', 10.2704], ['drive.flapChordM', '1.089', 1.0892],
+    ]);
+  });
+  test('in words: lines to paste, and the meaning of each', async () => {
+    const { out } = await type('derive', 'airframe-a');
+    expect(out).toContain('  "clFlap": 0.5024387,');
+    expect(out).toMatch(/roll control +0\.03321811 +0\.0332 +\+0\.05 % +roll\.control/);
+    expect(out).toContain('roll damping: Rolling moment coefficient for each unit of p b / 2V');
+  });
+  test('wrong: an airframe that is not there', async () => expect((await type('derive', 'airframe-x')).code).toBe(2));
 });
