@@ -27,6 +27,7 @@ export { timelineOf, type Timeline } from './score/timeline.js';
 export type { Callout } from './score/callouts.js';
 export type { DebriefRow } from './score/debrief-row.js';
 export { commandsOf, flyInputs, flyTrainee, pilotOf, watcherFor, type Flown, type Trainee } from './trainee/fly.js';
+export { previewOf, type Acted, type Preview } from './trainee/preview.js';
 export { TRAINEE_NUMBERS, TRAINEES, type TraineeName, type TraineeNumbers } from './trainee/numbers.js';
 export { watcherOf, watchOf, type Watch, type Watcher } from './trainee/watcher.js';
 export { dice, diceOf, type Dice } from './dice.js';
@@ -36,7 +37,7 @@ export { releasedAt, ROOM_LEVELS, roomOf, type Released, type Room, type RoomPoi
 export { hornAngle, hornRule, type HornThresholds } from './warning/horn.js';
 export { flyRow, type SweepRow } from './sweep/row.js';
 export { seedsOf } from './sweep/seeds.js';
-export { flyPart, partsOf, together, type Part, type Rows, type SweepOrder } from './sweep/parts.js';
+export { flyPart, PART_RUNS, partsOf, together, type Part, type Rows, type SweepOrder } from './sweep/parts.js';
 export { summaryOf, type OutcomeShare, type SweepSummary } from './sweep/summary.js';
 export { difficultyOf, type Difficulty } from './sweep/difficulty.js';
 export { shareOf, type Share } from './sweep/share.js';

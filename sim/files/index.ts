@@ -30,6 +30,8 @@ export { baseOf, setMisfits, type ScenarioLookup } from './set-fit.js';
 export { recordMisfits } from './record-fit.js';
 export { differences, NOT_PROVABLE, verify, type Refusal, type Verdict } from './verify.js';
 export { setFigures, setOutput, type SetCheck, type SetOutput } from './set-output.js';
+export { sealed } from './sealed.js';
 export { sweepOutput, type SweepOutput } from './sweep-output.js';
+export { sweptOutput, type Swept } from './swept.js';
 export { budgetOutput, deriveOutput, hornOutput, speedsOutput, type BudgetOutput, type DeriveOutput, type HornOutput, type SpeedsOutput } from './advice.js';
 export { measureOutput, type MeasureOutput } from './measure-output.js';

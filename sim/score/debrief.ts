@@ -51,7 +51,7 @@ export function debriefOf(record: RunRecord, everyTicks = 10): Debrief {
 type Entries = ReturnType<typeof expand>['fixed']['agenda']['entries'];
 
 /** The last splitting fault that acted at or before onset. */
-function faultOf(flight: Flight, entries: Entries): Debrief['fault'] {
+export function faultOf(flight: Flight, entries: Entries): Debrief['fault'] {
   const { onsetS } = flight.score;
   if (onsetS === null) return null;
   const acted = flight.events.filter((event) => event.what === 'fault' && event.atS <= onsetS);

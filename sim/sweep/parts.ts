@@ -6,6 +6,9 @@ import type { TraineeName } from '../trainee/numbers.js';
 import { DIFFICULTY_RUNS, HOLDS_ON, ORDINARY } from './difficulty.js';
 import { flyRow, type SweepRow } from './row.js';
 
+/** Runs a part has at most: small enough that a stop is heard soon, and that workers end together. */
+export const PART_RUNS = 8;
+
 /** Runs of one kind from place `from`, below `to`. `sweep` is flown by the trainee asked for, the others for the difficulty. */
 export interface Part {
   readonly of: 'sweep' | 'ordinary' | 'held';

@@ -1,6 +1,6 @@
 /** `sweep`: many runs of one scenario, and how their figures are spread. The same for any number of workers. */
-import { difficultyOf, partsOf, seedsOf, summaryOf, together, type Part, type Rows, type SweepOrder } from '../../sim/index.js';
-import { OUTCOMES, sha256Hex, type SweepOutput } from '../../sim/files/index.js';
+import { PART_RUNS, partsOf, seedsOf, together, type Part, type Rows, type SweepOrder } from '../../sim/index.js';
+import { sweptOutput } from '../../sim/files/index.js';
 import { crewOf, type FlownPart } from './crew.js';
 import { type Io, printJson, printLines } from './io.js';
 import { openScenario, openTrainee } from './opened.js';
@@ -18,22 +18,13 @@ export interface SweepOptions {
   json?: boolean;
 }
 
-/** Runs a part has at most: small enough that a signal is heard soon, and that workers end together. */
-const PART_RUNS = 8;
-
 export async function sweep(io: Io, typed: string, options: SweepOptions): Promise<number> {
   const { seed, runs, workers, trainee = DEFAULT_TRAINEE, json = false } = options;
   const { scenario, airframe } = openScenario(typed);
   const order: SweepOrder = { scenario, airframe, trainee: openTrainee(trainee), seeds: seedsOf(seed, runs) };
   const rows = await flown(io, order, workers);
   if (rows === null) return CANCELLED;
-  const limitDeg = scenario.recognition?.limitDeg ?? airframe.recognition.limitDeg;
-  const output: SweepOutput = {
-    scenario: typed, trainee, runs, seed,
-    hash: sha256Hex(rows.sweep.map(({ hash }) => hash).join('')).slice(0, 16),
-    ...summaryOf(rows.sweep, OUTCOMES),
-    difficulty: difficultyOf(rows.ordinary, rows.held, limitDeg),
-  };
+  const output = sweptOutput({ scenario: typed, trainee, seed }, scenario, airframe, rows);
   if (json) printJson(io, output);
   else printLines(io, sweptLines(output));
   return DONE;

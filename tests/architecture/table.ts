@@ -35,7 +35,7 @@ export const srcRows: Row[] = [
     places: ['src/input/', 'src/run/', 'src/view/', 'src/sound/'],
     packages: { 'src/input/': ['rxjs'], 'src/run/': ['rxjs'], 'src/view/': ['pixi.js'] },
   },
-  { places: ['src/records/', 'src/link/'], packages: { 'src/records/logbook/': ['idb'] } },
+  { places: ['src/records/', 'src/link/'], packages: { 'src/records/logbook/': ['idb'], 'src/records/own/': ['idb'] } },
   {
     places: ['src/charts/', 'src/pages/'],
     packages: { 'src/charts/': ['preact', '@preact/signals'], 'src/pages/': ['preact', '@preact/signals'], 'src/pages/bench/text/': ['@codemirror'] },
