@@ -34,6 +34,8 @@ export { dice, diceOf, type Dice } from './dice.js';
 export { bankOfLoad, speedsOf, type SettingSpeeds, type Speeds } from './advise/speeds.js';
 export { BUDGET_FAULTS, budgetOf, type Budget, type BudgetFault, type BudgetRequest } from './advise/budget.js';
 export { releasedAt, ROOM_LEVELS, roomOf, type Released, type Room, type RoomPoint } from './advise/room.js';
+export { airframeFigures, type AirframeFigures, type DriveAtSpeed, type HornRow, type SplitRates } from './advise/airframe/figures.js';
+export { type Relation, type RelationName } from './advise/airframe/relations.js';
 export { hornAngle, hornRule, type HornThresholds } from './warning/horn.js';
 export { flyRow, type SweepRow } from './sweep/row.js';
 export { seedsOf } from './sweep/seeds.js';
