@@ -60,7 +60,10 @@ const stallFalls = ({ settings }: Speeds): Relation[] =>
 /** Every setting may be the one the flaps stand at when a side stops, so every one is asked. */
 const referenceSpeeds = (airframe: Airframe, { settings }: Speeds): Relation[] => [
   relation('referenceFactor', null, airframe.referenceFactor, LEAST_REFERENCE, 'atLeast', '1'),
-  ...settings.map(({ settingDeg, referenceKt, warningKt }) => relation('bankAtReference', settingDeg, bankOfLoad((referenceKt / warningKt) ** 2), BANK_DEG, 'atLeast', 'deg')),
+  ...settings.map(({ settingDeg, referenceKt, warningKt }) => {
+    const part = referenceKt / warningKt;
+    return relation('bankAtReference', settingDeg, bankOfLoad(part * part), BANK_DEG, 'atLeast', 'deg');
+  }),
 ];
 
 /** Settings within the take-off band at take-off mass by 1.6, those beyond it at landing mass by 1.8. */
