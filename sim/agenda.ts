@@ -1,40 +1,25 @@
 /**
  * What is due when, and what is watched for. Timed entries act in their tick; watchers are looked at once, at the end of
- * every tick, and act at the start of the next. Order: tick, rank, place in the file (faults stand before events).
+ * every tick, and act at the start of the next. Order: tick, rank, place in the file (faults stand before events; what acts
+ * several times stands there once for each time).
  */
+import { clearEntry } from './clear.js';
 import type { Condition, Entry } from './entry.js';
 import { actEvent } from './events.js';
 import { actFault } from './faults.js';
 import type { Fixed } from './fixed.js';
+import { has, isDone, isPending, put } from './latches.js';
 import type { State } from './state.js';
-
-const WORD = 30;
-
-/** Whether a place is marked in a pair of words. */
-const has = (low: number, high: number, place: number): boolean =>
-  ((place < WORD ? low >> place : high >> (place - WORD)) & 1) === 1;
-
-const isPending = (s: State, place: number): boolean => has(s.pending0, s.pending1, place);
-const isDone = (s: State, place: number): boolean => has(s.done0, s.done1, place);
-
-function put(s: State, low: 'pending0' | 'done0' | 'leaf0', high: 'pending1' | 'done1' | 'leaf1', place: number): void {
-  if (place < WORD) s[low] |= 1 << place;
-  else s[high] |= 1 << (place - WORD);
-}
 
 type Memo = 'memo0' | 'memo1' | 'memo2' | 'memo3' | 'memo4' | 'memo5' | 'memo6' | 'memo7';
 const MEMOS: readonly Memo[] = ['memo0', 'memo1', 'memo2', 'memo3', 'memo4', 'memo5', 'memo6', 'memo7'];
 
-/** Whether an entry has acted by the end of the tick before `s.tick`. */
-export const hasActed = (s: State, entry: Entry): boolean =>
-  entry.when === null ? s.tick > entry.tick : isDone(s, entry.place) && !isPending(s, entry.place);
-
 /** Start of a tick: what is due acts, in file order. */
 export function actDue(s: State, fixed: Fixed): void {
-  const { entries, timed } = fixed.agenda;
+  const { inOrder, timed } = fixed.agenda;
   const due = s.agendaNext < timed.length && (timed[s.agendaNext] as Entry).tick <= s.tick;
   if (!due && s.pending0 === 0 && s.pending1 === 0) return;
-  for (const entry of entries) {
+  for (const entry of inOrder) {
     if (entry.when === null ? entry.tick === s.tick : isPending(s, entry.place)) act(s, fixed, entry);
   }
   s.pending0 = 0;
@@ -45,7 +30,8 @@ export function actDue(s: State, fixed: Fixed): void {
 function act(s: State, fixed: Fixed, entry: Entry): void {
   if (entry.memo >= 0) s[MEMOS[entry.memo] as Memo] = s.tick;
   if (entry.fault !== null) actFault(s, fixed, entry.fault, entry.place);
-  if (entry.event !== null) actEvent(s, entry.event);
+  if (entry.clears >= 0) clearEntry(s, fixed, fixed.agenda.entries[entry.clears] as Entry);
+  else if (entry.event !== null) actEvent(s, entry.event);
 }
 
 /** End of a tick: every watcher is looked at once. `driveDeg`, `casKt`, `heightM` are the values before the tick. */
@@ -77,6 +63,8 @@ function holds(s: State, when: Condition, driveDeg: number, casKt: number, heigh
       if (crossed) put(s, 'leaf0', 'leaf1', when.leaf);
       return crossed;
     }
+    // The next of several times: its crossing counts once the time before has acted.
+    case 'anew': return isDone(s, when.behind) && !isPending(s, when.behind) && holds(s, when.of, driveDeg, casKt, heightM);
     case 'all': {
       // Every leaf is looked at in every tick, so that no crossing is missed while another is awaited.
       let all = true;

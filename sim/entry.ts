@@ -15,9 +15,12 @@ export type Condition =
   | { readonly kind: 'crossing'; readonly of: 'driveDeg' | 'casKt' | 'heightM'; readonly at: number; readonly edge: 'rising' | 'falling' | 'either'; readonly leaf: number }
   | { readonly kind: 'held'; readonly ticks: number }
   | { readonly kind: 'after'; readonly memo: number; readonly delayTicks: number }
+  /** Looked at only once the entry at the place `behind` has acted. */
+  | { readonly kind: 'anew'; readonly behind: number; readonly of: Condition }
   | { readonly kind: 'all' | 'any'; readonly of: readonly Condition[] };
 
 export interface Entry {
+  /** Its latch: the place in the file, faults before events; further times of one thing stand behind all of these. */
   readonly place: number;
   readonly name: string | null;
   /** Tick of a timed entry, -1 for a watcher. */
@@ -26,15 +29,20 @@ export interface Entry {
   readonly when: Condition | null;
   /** Where the tick of its acting is kept for `after`, -1 for nowhere. */
   readonly memo: number;
+  /** Place of the fault that this event ends, -1 for none. */
+  readonly clears: number;
   readonly fault: DrawnFault | null;
   readonly event: DrawnEvent | null;
 }
 
 export interface Agenda {
+  /** By place. */
   readonly entries: readonly Entry[];
-  /** Timed entries by tick, then place. */
+  /** In the order in which they act within a tick: as in the file, further times of a thing right behind its first. */
+  readonly inOrder: readonly Entry[];
+  /** Timed entries by tick, then order. */
   readonly timed: readonly Entry[];
-  /** The others, in file order. */
+  /** The others, in order. */
   readonly watched: readonly Entry[];
 }
 

@@ -16,7 +16,7 @@ export function levelOff(s: State): void {
   s.pathSin = 0;
 }
 
-/** One event. */
+/** One event. `clearFault` acts in the agenda, which knows the fault. */
 export function actEvent(s: State, event: DrawnEvent): void {
   switch (event.do) {
     case 'descend': startPath(s, event.toFt, event.pathDeg); return;
@@ -25,6 +25,6 @@ export function actEvent(s: State, event: DrawnEvent): void {
     case 'failEngine': s[event.side === 'left' ? 'leftLive' : 'rightLive'] = 0; return;
     case 'setGear': s.gearLever = event.to === 'down' ? 1 : 0; return;
     case 'returnMainDrive': s.mainDrive = 1; return;
-    case 'message': case 'callout': case 'freeze': return;
+    case 'message': case 'callout': case 'freeze': case 'clearFault': return;
   }
 }

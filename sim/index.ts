@@ -4,9 +4,11 @@
  */
 export { advance, MODEL_VERSION } from './world.js';
 export type { Fixed, World } from './fixed.js';
-export { hasActed } from './agenda.js';
+export { hasActed } from './latches.js';
 export type { Entry } from './entry.js';
-export { expand, hazardStrikes, hazardTicks } from './expand.js';
+export { hazardStrikes, hazardTicks } from './agenda-of.js';
+export { CLEARABLE, clearFault, isClearable } from './clear.js';
+export { expand } from './expand.js';
 export { byOrder, type Command, type Rank } from './command.js';
 export { copyState, initialState, restore, snapshot, STATE_KEYS, type State, type StateKey } from './state.js';
 export { startHash, type Hash } from './hash.js';

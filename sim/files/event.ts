@@ -1,9 +1,10 @@
 /** What the outside does in a scenario: flight path, speed, engines, words. */
 import * as z from 'zod/mini';
 import { name, quantity, text, time, word } from './quantity.js';
-import { triggerSchema } from './trigger.js';
+import { repeats, triggerSchema } from './trigger.js';
 
-const common = { name: z.optional(name('Name of the event inside the file.')), when: triggerSchema };
+const common = { name: z.optional(name('Name of the event inside the file.')), when: triggerSchema, ...repeats };
+const from = z.optional(word('Who speaks; nobody is named if left out.', ['controller', 'otherPilot', 'cabin']));
 const act = <const K extends string>(value: K, description: string) => z.literal(value).check(z.meta({ description }));
 
 export const eventSchema = z.discriminatedUnion('do', [
@@ -15,14 +16,18 @@ export const eventSchema = z.discriminatedUnion('do', [
   z.strictObject({ ...common, do: act('level', 'Levels off at once.') }),
   z.strictObject({ ...common, do: act('selectSpeed', 'Selects a speed for the speed hold.'), speedKt: quantity('Speed.', 'kt', 60, 400) }),
   z.strictObject({ ...common, do: act('failEngine', 'Stops an engine.'), side: word('Which engine.', ['left', 'right', 'drawn']) }),
-  z.strictObject({ ...common, do: act('message', 'Shows a text to the trainee.'), text: text('The text.', 400) }),
+  z.strictObject({ ...common, do: act('message', 'Shows a text to the trainee.'), from, text: text('The text.', 400) }),
   z.strictObject({
-    ...common, do: act('callout', 'A workload task with an answer.'), text: text('The text.', 400),
+    ...common, do: act('callout', 'A workload task with an answer.'), from, text: text('The text.', 400),
     answers: z.array(text('An answer to choose.', 80)).check(z.minLength(2), z.maxLength(6)),
     right: text('The right one of the answers.', 80), withinS: time('Time allowed.', 1, 120),
   }).check(z.refine((event) => event.answers.includes(event.right), { error: 'right must be one of answers', path: ['right'] })),
   z.strictObject({ ...common, do: act('setGear', 'Moves the gear lever.'), to: word('Where to.', ['up', 'down']) }),
   z.strictObject({ ...common, do: act('returnMainDrive', 'The normal flap drive comes back.') }),
+  z.strictObject({
+    ...common, do: act('clearFault', 'Ends a fault that has acted: what has parted stays parted, and the fault does no more. Changes nothing before it has acted.'),
+    fault: name('Name of the fault. Only lag, slip, pointer, dead, slow, runsOn and leadingEdge can end.'),
+  }),
   z.strictObject({ ...common, do: act('freeze', 'Stops the clock, instruments stay.') }),
 ]);
 

@@ -1,9 +1,9 @@
 /** The faults a scenario may name: one strict shape a kind, every parameter with unit and range. */
 import * as z from 'zod/mini';
 import { name, quantity, time, word } from './quantity.js';
-import { triggerSchema } from './trigger.js';
+import { repeats, triggerSchema } from './trigger.js';
 
-const common = { name: name('Name of the fault inside the file; `after` refers to it.'), when: triggerSchema };
+const common = { name: name('Name of the fault inside the file; `after` refers to it.'), when: triggerSchema, ...repeats };
 const side = word('Which side; drawn: by the seed, left and right alike likely.', ['left', 'right', 'drawn']);
 const kind = <const K extends string>(value: K, description: string) => z.literal(value).check(z.meta({ description }));
 

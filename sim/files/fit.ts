@@ -1,19 +1,19 @@
 /** Do a scenario and its airframe fit together? Checks that need both, and those that need the whole scenario. */
 import { clMax, stallKt } from '../flight/roll.js';
-import { MOST_CROSSINGS, MOST_MEMOS } from '../entry.js';
 import { prepare } from '../prepare.js';
 import type { Airframe } from './airframe.js';
 import { broken, type Misfit } from './misfit.js';
 import { ready, type ReadyScenario } from '../ready.js';
 import { TRAINEES } from '../trainee/numbers.js';
 import { oneOf } from './allowed.js';
+import { roomMisfits } from './repeated.js';
 import type { Scenario } from './scenario.js';
 import type { Trigger } from './trigger.js';
 
 /** Everything that keeps this scenario from being flown with this (sound) airframe; empty when they fit. */
 export function misfits(scenario: Scenario, airframe: Airframe): Misfit[] {
   const full = ready(scenario, airframe);
-  return [...startFits(full, airframe), ...speedFits(full, airframe), ...taskFits(full, airframe), ...faultsFit(full, airframe), ...triggersFit(full), ...scoringFits(full)];
+  return [...startFits(full, airframe), ...speedFits(full, airframe), ...taskFits(full, airframe), ...faultsFit(full, airframe), ...roomMisfits(full), ...scoringFits(full)];
 }
 
 function startFits({ start }: ReadyScenario, airframe: Airframe): Misfit[] {
@@ -77,27 +77,6 @@ function faultsFit({ faults, events, task }: ReadyScenario, { drive }: Airframe)
     ...faults.flatMap(({ when }, index) => inTrigger(when, `faults.${index}.when`)),
     ...events.flatMap(({ when }, index) => inTrigger(when, `events.${index}.when`)),
   ];
-}
-
-/** Most conditions in all triggers of a file: each is looked at in every tick. */
-export const MOST_CONDITIONS = 200;
-
-/** The model has room for so many conditions and no more. */
-function triggersFit({ faults, events }: ReadyScenario): Misfit[] {
-  const all: Trigger[] = [];
-  const collect = (when: Trigger): void => {
-    all.push(when);
-    for (const inner of [...(when.all ?? []), ...(when.any ?? [])]) collect(inner);
-  };
-  for (const { when } of [...faults, ...events]) collect(when);
-  const crossings = all.filter(({ flapDeg, speedKt, altitudeFt }) => (flapDeg ?? speedKt ?? altitudeFt) !== undefined).length;
-  const names = new Set(all.flatMap(({ after }) => after ?? [])).size;
-  const list = faults.length > 0 ? 'faults' : 'events';
-  return broken([
-    [all.length <= MOST_CONDITIONS, list, `at most ${MOST_CONDITIONS} conditions in the triggers of a file, not ${all.length}`],
-    [crossings <= MOST_CROSSINGS, list, `at most ${MOST_CROSSINGS} conditions on flapDeg, speedKt or altitudeFt, not ${crossings}`],
-    [names <= MOST_MEMOS, list, `at most ${MOST_MEMOS} different names behind after, not ${names}`],
-  ]);
 }
 
 function scoringFits({ recognition, training, passes, fails, events }: ReadyScenario): Misfit[] {

@@ -72,9 +72,18 @@ function choiceRows(shape: Extract<Shape, { kind: 'choice' }>, path: string, see
   return [...words, ...keys];
 }
 
-/** The table in Markdown. */
+/** The table in Markdown; the words of a choice share a row. */
 export function keyTableMarkdown(kind: FileKind): string {
   const cell = (text: string) => text.replaceAll('|', '\\|');
-  const rows = keyTable(kind).map((row) => `| \`${row.path}\` | ${[row.allowed, row.default, row.meaning].map(cell).join(' | ')} |`);
+  const rows = together(keyTable(kind)).map((row) => `| \`${row.path}\` | ${[row.allowed, row.default, row.meaning].map(cell).join(' | ')} |`);
   return ['| key | allowed | default | meaning |', '|---|---|---|---|', ...rows].join('\n');
+}
+
+function together(rows: readonly KeyRow[]): KeyRow[] {
+  const byPath = new Map<string, KeyRow[]>();
+  for (const row of rows) byPath.set(row.path, [...(byPath.get(row.path) ?? []), row]);
+  return [...byPath.values()].map((same) => (same.length === 1 ? same[0] as KeyRow : {
+    ...same[0] as KeyRow,
+    allowed: 'one of the words told behind', meaning: same.map(({ allowed, meaning }) => `${allowed} ${meaning}`).join(' '),
+  }));
 }

@@ -8,6 +8,7 @@ import { eventSchema } from './event.js';
 import { faultSchema } from './fault.js';
 import { formatKey, name, quantity, schemaKey, text, time, whole, word } from './quantity.js';
 import { cycleOfAfter, namesOf, unknownAfter } from './names.js';
+import { clearMisfits, repeatMisfits } from './repeated.js';
 import { LONGEST_S } from './trigger.js';
 
 const start = z.strictObject({
@@ -83,6 +84,7 @@ export const scenarioSchema = z.strictObject({
     for (const { after, path } of unknownAfter(scenario)) say(path, 'the name of a fault or event in this file', after);
     const cycle = cycleOfAfter(scenario);
     if (cycle !== null) say(cycle.path, `no circle of after: ${cycle.names.join(' > ')}`, cycle.names[0]);
+    for (const { path, allowed } of [...repeatMisfits(scenario), ...clearMisfits(scenario)]) say(path, allowed, scenario);
     if (scenario.start.groundFt >= scenario.start.altitudeFt) {
       say(['start', 'groundFt'], 'below altitudeFt', scenario.start.groundFt);
     }

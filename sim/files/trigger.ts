@@ -3,13 +3,13 @@
  * thing that happened, a flat hazard, or a group of triggers.
  */
 import * as z from 'zod/mini';
-import { name, quantity, time, word } from './quantity.js';
+import { name, quantity, time, whole, word } from './quantity.js';
 
 /** Longest run in seconds; no time in a file may be longer. */
 export const LONGEST_S = 3600;
 
 const KINDS = ['atS', 'flapDeg', 'speedKt', 'altitudeFt', 'heldS', 'after', 'hazardPerS', 'all', 'any'] as const;
-const CROSSINGS: readonly string[] = ['flapDeg', 'speedKt', 'altitudeFt'];
+export const CROSSINGS: readonly string[] = ['flapDeg', 'speedKt', 'altitudeFt'];
 
 export interface Trigger {
   atS?: number | undefined;
@@ -65,3 +65,12 @@ export const triggerSchema: z.ZodMiniType<Trigger> = z.strictObject({
   }),
   z.meta({ id: 'trigger', description: 'When it acts.' }),
 );
+
+/** Most times that one fault or event may act. */
+export const MOST_TIMES = 20;
+
+/** Keys of whatever may act more than once. */
+export const repeats = {
+  times: z.optional(whole('How often it acts at most; once if left out. Needs everyS, unless it waits for a crossing: then it acts at each further crossing.', '1', 2, MOST_TIMES)),
+  everyS: z.optional(time('It acts again so long after it first acted, and so on, whatever its trigger does meanwhile.', 0.01, LONGEST_S)),
+};

@@ -1,5 +1,5 @@
 /** The callouts of a run: what was asked, what was answered, and how soon. */
-import { hasActed } from '../agenda.js';
+import { hasActed } from '../latches.js';
 import type { Command } from '../command.js';
 import type { Fixed } from '../fixed.js';
 import type { State } from '../state.js';

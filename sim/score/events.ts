@@ -1,5 +1,5 @@
 /** What happened in a run, read off its states one tick after another. Facts only; words for people are made elsewhere. */
-import { hasActed } from '../agenda.js';
+import { hasActed } from '../latches.js';
 import type { Fixed } from '../fixed.js';
 import { shownDifference } from '../pointers.js';
 import type { State } from '../state.js';
@@ -9,10 +9,10 @@ export interface RunEvent {
   readonly atS: number;
   readonly what:
     | 'guardOpen' | 'guardClosed' | 'armed' | 'disarmed' | 'extend' | 'retract' | 'release' | 'driveRuns' | 'driveStops'
-    | 'lever' | 'leadingEdgeMoves' | 'leadingEdgeOut' | 'setting' | 'fault' | 'onset' | 'oneDegree' | 'sheared'
+    | 'lever' | 'leadingEdgeMoves' | 'leadingEdgeOut' | 'setting' | 'fault' | 'cleared' | 'onset' | 'oneDegree' | 'sheared'
     | 'limiter' | 'cutOut' | 'splitCall' | 'clearCall' | 'failedCall' | 'movingCall' | 'horn' | 'hornStops'
     | 'gearMoves' | 'gearDown' | 'gearUp' | 'autopilotOff' | 'end';
-  /** Name of the fault, for `fault`. */
+  /** Name of the fault, for `fault` and `cleared`. */
   readonly name?: string;
   /** Setting in deg, for `lever` and `setting`. */
   readonly deg?: number;
@@ -55,7 +55,7 @@ export function witness(fixed: Fixed, start: State): Witness {
   const before = {} as Seen;
   for (const key of KEYS) before[key] = start[key];
   let apart = false;
-  const faults = fixed.agenda.entries.filter((entry) => entry.fault !== null);
+  const told = fixed.agenda.entries.filter((entry) => entry.fault !== null || entry.clears >= 0);
   const acted = new Set<number>();
 
   const see = (s: State): void => {
@@ -65,11 +65,13 @@ export function witness(fixed: Fixed, start: State): Witness {
     const fell = (key: keyof Seen): boolean => before[key] !== 0 && s[key] === 0;
     const came = (key: keyof Seen): boolean => before[key] < 0 && s[key] >= 0;
 
-    for (const entry of faults) {
+    for (const entry of told) {
       if (acted.has(entry.place)) continue;
       if (!hasActed(s, entry)) continue;
       acted.add(entry.place);
-      say('fault', { name: entry.name ?? String(entry.place) });
+      const fault = entry.clears < 0 ? entry : fixed.agenda.entries[entry.clears];
+      if (fault === undefined || !hasActed(s, fault)) continue; // the end of what had not begun is nothing
+      say(fault === entry ? 'fault' : 'cleared', { name: fault.name ?? String(fault.place) });
     }
     const parts = !apart && s.onsetTick >= 0 && Math.abs(shownDifference(s, fixed.noise)) >= ONE_DEGREE;
     if (!parts && !differs(before, s)) return;

@@ -1,6 +1,6 @@
 /** The runs of a set, drawn from one seed: again and again until there are enough onsets, and at every rate. */
 import { dice } from '../dice.js';
-import { hazardStrikes } from '../expand.js';
+import { hazardStrikes } from '../agenda-of.js';
 import { ticksOf } from '../units.js';
 import type { ReadySet } from './ready.js';
 

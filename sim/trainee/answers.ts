@@ -1,5 +1,5 @@
 /** A scripted trainee's other ear: callouts are answered rightly, three seconds behind. */
-import { hasActed } from '../agenda.js';
+import { hasActed } from '../latches.js';
 import type { Act } from '../files/act.js';
 import type { Fixed } from '../fixed.js';
 import type { State } from '../state.js';

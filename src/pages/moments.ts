@@ -34,6 +34,7 @@ const WORDS: Readonly<Partial<Record<RunEvent['what'], Omit<Moment, 'atS'>>>> = 
   movingCall: { word: 'still moving', sign: 'call', rank: 2 },
   clearCall: { word: 'clear', sign: 'call', rank: 3 },
   sheared: { word: 'link sheared', sign: 'failure', rank: 2 },
+  cleared: { word: 'fault ends', sign: 'failure', rank: 2 },
   limiter: { word: 'limiter', sign: 'failure', rank: 2 },
   cutOut: { word: 'cut-out', sign: 'failure', rank: 2 },
   autopilotOff: { word: 'autopilot off', sign: 'other', rank: 2 },

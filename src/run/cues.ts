@@ -55,7 +55,11 @@ export function talkNow(cues: readonly Cue[], { fixed, state }: World, log: read
   return { id: place, text, answers, part: (whole - now) / (whole - from), waiting: up.length - 1 };
 }
 
-const open = ({ text, answers, withinS }: Callout, cue: Cue): Shown => ({ ...cue, text, answers, from: cue.tick, to: cue.tick + ticksOf(withinS) + 1 });
+/** Who speaks, as it stands before the words. */
+const SPEAKERS = { controller: 'Controller', otherPilot: 'Other pilot', cabin: 'Cabin' } as const satisfies Record<NonNullable<Message['from']>, string>;
+const spoken = ({ from, text }: Pick<Message, 'from' | 'text'>): string => (from === undefined ? text : `${SPEAKERS[from]}: ${text}`);
+
+const open = ({ answers, withinS, ...said }: Callout, cue: Cue): Shown => ({ ...cue, text: spoken(said), answers, from: cue.tick, to: cue.tick + ticksOf(withinS) + 1 });
 
 /** An answer closes the oldest open callout that offers it, as in the score. */
 function closed(callouts: readonly Shown[], log: readonly Filed[], now: number): Shown[] {
@@ -71,7 +75,8 @@ function closed(callouts: readonly Shown[], log: readonly Filed[], now: number):
 /** Messages one behind the other; while a callout is up none of their time runs. */
 function inTurn(messages: readonly { event: Message; cue: Cue }[], asked: readonly Span[]): Shown[] {
   let free = 0;
-  return messages.map(({ event: { text }, cue }) => {
+  return messages.map(({ event, cue }) => {
+    const text = spoken(event);
     const from = Math.max(cue.tick, free);
     let to = from + ticksOf(Math.max(LEAST_S, S_A_WORD * text.split(/\s+/).length));
     for (const block of asked) if (block.to > from && block.from < to) to += block.to - Math.max(block.from, from);

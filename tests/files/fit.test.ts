@@ -1,7 +1,7 @@
 // Each relation between scenario and airframe broken once: the problem stands at the key.
 import { describe, expect, test } from 'vitest';
 import { airframeOf, misfits, misfitsOf, type Scenario, scenarioSchema, tryAs } from '../../sim/files/index.js';
-import { MOST_CONDITIONS } from '../../sim/files/fit.js';
+import { MOST_CONDITIONS } from '../../sim/files/repeated.js';
 import { MOST_MEMOS } from '../../sim/entry.js';
 import { airframeA, airframeFor, changed, drill, drillNames, lookup } from './shipped.js';
 
@@ -64,7 +64,7 @@ describe('refused', () => {
     expect(said({ ...base, faults: [dead(held)] as never })).toEqual([`faults: at most ${MOST_CONDITIONS} conditions in the triggers of a file, not ${1 + 8 + 64 + 192}`]);
     const names = Array.from({ length: MOST_MEMOS + 1 }, (_, at) => `n${at}`);
     const faults = [...names.map((name) => dead({ atS: 1 }, name)), ...names.map((after, at) => dead({ after }, `m${at}`))];
-    expect(said({ ...base, faults: faults.slice(0, 18) as never })).toEqual([`faults: at most ${MOST_MEMOS} different names behind after, not ${MOST_MEMOS + 1}`]);
+    expect(said({ ...base, faults: faults.slice(0, 18) as never })).toEqual([`faults: at most ${MOST_MEMOS} different names behind after, and things that act again after everyS, not ${MOST_MEMOS + 1}`]);
   });
 });
 

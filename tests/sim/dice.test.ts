@@ -1,7 +1,7 @@
 /** The dice: published outputs of the generator, independence of streams, and no silent change of what is thrown. */
 import { describe, expect, it } from 'vitest';
 import { dice, diceOf } from '../../sim/dice.js';
-import { hazardTicks } from '../../sim/expand.js';
+import { hazardTicks } from '../../sim/agenda-of.js';
 
 const take = (n: number, of: () => number): number[] => Array.from({ length: n }, of);
 
