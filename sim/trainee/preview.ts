@@ -1,5 +1,5 @@
 /** What a scripted trainee makes of a scenario, as a debrief has it, in one flight: quick enough to follow an edit. */
-import { hasActed } from '../agenda.js';
+import { hasActed } from '../latches.js';
 import type { Command } from '../command.js';
 import type { Entry } from '../entry.js';
 import type { Airframe } from '../files/airframe.js';

@@ -53,7 +53,11 @@ describe('key tables', () => {
     expect(rows.filter(({ path }) => path.endsWith('when.atS'))).toHaveLength(2);
     expect(rows.some(({ path }) => path.includes('all[].all'))).toBe(false);
   });
-  test('Markdown has a line a row', () => expect(keyTableMarkdown('inputs').split('\n')).toHaveLength(keyTable('inputs').length + 2));
+  test('Markdown has a line a path, the words of a choice on one', () => {
+    const paths = new Set(keyTable('inputs').map(({ path }) => path));
+    expect(keyTableMarkdown('inputs').split('\n')).toHaveLength(paths.size + 2);
+    expect(keyTableMarkdown('scenario').split('\n').find((line) => line.includes('`faults[].kind`'))).toMatch(/"disconnect" The side .* "leadingEdge" The leading/);
+  });
 });
 
 describe('JSON Schemas', () => {
