@@ -66,7 +66,8 @@ export { forecastScore, MOST_SPLIT_DEG, type Forecast, type ForecastScore } from
 export { brier, intervalScore } from './stats/scoring.js';
 export { clopperPearson, type Interval } from './stats/proportion.js';
 export { garwood } from './stats/rate.js';
-export { LABORATORY, MEASURING, readySet, wordsOf, type ReadySet } from './set/ready.js';
+export { bestCaught, bestFalse, gateRoom, runsForCaught, unmeetable, type GateRoom } from './stats/gate-room.js';
+export { isTrueDrive, LABORATORY, MEASURING, readySet, wordsOf, type ReadySet } from './set/ready.js';
 export { drawSet, type SetRun } from './set/draw.js';
 export { pointsOf, type Stakes } from './set/points.js';
 export { endsShort, realisedRates, type RealisedRate } from './set/held.js';

@@ -27,6 +27,8 @@ export {
 export { abandonedRecord, flownRecord, type FlownDraft, type FlownSetting } from './flown.js';
 export { setSchema, type SetFile } from './set.js';
 export { baseOf, setMisfits, type ScenarioLookup } from './set-fit.js';
+export { courseSchema, type CourseFile, type CourseStep, type GateFile } from './course.js';
+export { courseMisfits, withFirstLook, type SetLookup, type Shelves } from './course-fit.js';
 export { recordMisfits } from './record-fit.js';
 export { differences, NOT_PROVABLE, verify, type Refusal, type Verdict } from './verify.js';
 export { setFigures, setOutput, type SetCheck, type SetOutput } from './set-output.js';

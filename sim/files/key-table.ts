@@ -16,9 +16,9 @@ export interface KeyRow {
   meaning: string;
 }
 
-/** The keys of a kind of file in the order of its schema. An airframe inside a scenario or a record is one row. */
+/** The keys of a kind of file in the order of its schema. What has a table of its own (airframe, scenario, set) is one row inside another. */
 export function keyTable(kind: FileKind): KeyRow[] {
-  return keysOf(FILE_SCHEMAS[kind], [FILE_SCHEMAS.airframe, FILE_SCHEMAS.scenario]);
+  return keysOf(FILE_SCHEMAS[kind], [FILE_SCHEMAS.airframe, FILE_SCHEMAS.scenario, FILE_SCHEMAS.set]);
 }
 
 /** The keys of any schema, in its order. What stands in `apart` has a table of its own and is one row here. */

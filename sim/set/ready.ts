@@ -10,9 +10,12 @@ export const MEASURING = 'measuring: in the aeroplane let go in doubt';
 /** Said of a set in which a side is driven back. */
 export const LABORATORY = 'laboratory set: a side driven back is an impossible picture';
 
+/** No side is driven back: every picture of the set can happen. */
+export const isTrueDrive = ({ rates }: Pick<SetFile, 'rates'>): boolean => rates.every(({ ratio }) => ratio >= 0);
+
 /** What is said of a set wherever it is told. */
 export const wordsOf = ({ set }: Pick<ReadySet, 'set'>): string[] =>
-  [MEASURING, ...(set.rates.some(({ ratio }) => ratio < 0) ? [LABORATORY] : [])];
+  [MEASURING, ...(isTrueDrive(set) ? [] : [LABORATORY])];
 
 type Onsets = NonNullable<SetFile['onsets']>;
 

@@ -6,7 +6,7 @@ import { type Io, printJson, printLines } from './io.js';
 import { readText } from './paper.js';
 import { counted, problemLines } from './problems.js';
 import { checkSet, setLines } from './set-checked.js';
-import { airframes, drills } from './shipped.js';
+import { airframes, drills, sets as setsShipped } from './shipped.js';
 import { DONE, FAILED, Trouble, WRONG } from './trouble.js';
 
 interface Checked {
@@ -24,10 +24,11 @@ interface Checked {
 export function check(io: Io, files: readonly string[], json: boolean): number {
   const lookup = airframes();
   const shippedDrills = drills();
+  const shippedSets = setsShipped();
   const checked = files.map((file): Checked => {
     try {
       const text = readText(file);
-      const read = readAny(text, file, lookup, shippedDrills);
+      const read = readAny(text, file, lookup, shippedDrills, shippedSets);
       if (!read.ok) return { file, kind: null, readable: true, set: null, ...read };
       const { kind, value } = read.value;
       if (kind !== 'set') return { file, kind, readable: true, problems: [], more: 0, set: null };

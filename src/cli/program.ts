@@ -51,7 +51,7 @@ function commands(io: Io, ended: (code: number) => void): Command {
   const json = ['--json', 'print one JSON object on standard output, all else on standard error'] as const;
   const trace = ['--trace <s>', 'rows every so many seconds, both ends included', stepTicks] as const;
 
-  program.command('check').argument('<file...>', 'scenarios, airframes, sets, records, inputs')
+  program.command('check').argument('<file...>', 'scenarios, airframes, sets, courses, records, inputs')
     .description('Check files; every problem is told at once, with its place.').option(...json)
     .addHelpText('after', helpEnd(['evenhand check my-drill.json', 'evenhand check --json scenarios/drills/*.json', 'evenhand check scenarios/sets/*.json'], checkOutput))
     .action((files: string[], options: Json) => ended(check(io, files, options.json ?? false)));

@@ -2,8 +2,8 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type Airframe, type Lookup, type ScenarioLookup } from '../../sim/files/index.js';
-import { readAirframe, readScenario } from '../text/index.js';
+import { type Airframe, type Lookup, type ScenarioLookup, type SetLookup } from '../../sim/files/index.js';
+import { readAirframe, readScenario, readSet } from '../text/index.js';
 
 const top = [new URL('../', import.meta.url), new URL('../../', import.meta.url)]
   .map((url) => fileURLToPath(url))
@@ -41,6 +41,17 @@ export function drills(): ScenarioLookup {
     const file = drillPath(name);
     if (file === null) return undefined;
     const read = readScenario(readFileSync(file, 'utf8'), file, lookup);
+    return read.ok ? read.value : undefined;
+  };
+}
+
+/** Finds shipped sets by name. */
+export function sets(): SetLookup {
+  const [lookup, named] = [airframes(), drills()];
+  return (name) => {
+    const file = setPath(name);
+    if (file === null) return undefined;
+    const read = readSet(readFileSync(file, 'utf8'), file, lookup, named);
     return read.ok ? read.value : undefined;
   };
 }

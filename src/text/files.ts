@@ -1,7 +1,7 @@
 /** The kinds of files by name: each from its text to its data, or to every problem in it. */
 import {
-  type Airframe, airframeSchema, canonical, type Inputs, inputsSchema, type Lookup, misfitsOf, recordMisfits, recordSchema, type RunRecord,
-  type Misfit, type Scenario, type ScenarioLookup, scenarioSchema, type SetFile, setMisfits, setSchema, type TraineeFile, traineeSchema,
+  type Airframe, airframeSchema, canonical, type CourseFile, courseMisfits, courseSchema, type Inputs, inputsSchema, type Lookup, misfitsOf, recordMisfits, recordSchema, type RunRecord,
+  type Misfit, type Scenario, type ScenarioLookup, scenarioSchema, type SetFile, type SetLookup, setMisfits, setSchema, type Shelves, type TraineeFile, traineeSchema,
 } from '../../sim/files/index.js';
 import { misfit } from './issues.js';
 import { type Problem, type Read, type Refused, refuse } from './problem.js';
@@ -15,11 +15,13 @@ export type AnyFile =
   | { kind: 'inputs'; value: Inputs }
   | { kind: 'record'; value: RunRecord }
   | { kind: 'trainee'; value: TraineeFile }
-  | { kind: 'set'; value: SetFile };
+  | { kind: 'set'; value: SetFile }
+  | { kind: 'course'; value: CourseFile };
 export type Kind = AnyFile['kind'];
 
 const nothing = () => [];
 const noDrills: ScenarioLookup = () => undefined;
+const noSets: SetLookup = () => undefined;
 
 const readers = {
   airframe: (parsed: Parsed): Read<Airframe> => readAs(parsed, airframeSchema, nothing),
@@ -28,6 +30,8 @@ const readers = {
   record: (parsed: Parsed): Read<RunRecord> => inFull(parsed, readAs(parsed, recordSchema, recordMisfits)),
   trainee: (parsed: Parsed): Read<TraineeFile> => readAs(parsed, traineeSchema, nothing),
   set: (parsed: Parsed, lookup: Lookup, drills: ScenarioLookup): Read<SetFile> => readAs(parsed, setSchema, (set) => setMisfits(set, lookup, drills)),
+  course: (parsed: Parsed, airframes: Lookup, drills: ScenarioLookup, sets: SetLookup): Read<CourseFile> =>
+    readAs(parsed, courseSchema, (course) => courseMisfits(course, { airframes, drills, sets })),
 };
 
 /** A digest is taken of what is written, so a record may leave no default to be filled in. */
@@ -57,6 +61,10 @@ export const readTrainee = (text: string, file: string): Read<TraineeFile> => af
 export const readSet = (text: string, file: string, lookup: Lookup, drills: ScenarioLookup): Read<SetFile> =>
   after(parseText(text, file), (parsed) => readers.set(parsed, lookup, drills));
 
+/** Reads a course file and checks that it holds together: steps, needs, gates that their sets can show. */
+export const readCourse = (text: string, file: string, { airframes, drills, sets }: Shelves): Read<CourseFile> =>
+  after(parseText(text, file), (parsed) => readers.course(parsed, airframes, drills, sets));
+
 /** Whether a text is meant to be a set, right or wrong. */
 export function looksLikeSet(text: string, file: string): boolean {
   const read = parseText(text, file);
@@ -72,12 +80,12 @@ export function setProblems(text: string, file: string, misfits: readonly Misfit
   return refuse(file, parsed.text, misfits.map(({ path, allowed }) => misfit(source, path, allowed))).problems;
 }
 
-/** Reads a file of any kind. `drills` finds the shipped drills that a set may name. */
-export function readAny(text: string, file: string, lookup: Lookup, drills: ScenarioLookup = noDrills): Read<AnyFile> {
+/** Reads a file of any kind. `drills` and `sets` find the shipped ones that a set or a course may name. */
+export function readAny(text: string, file: string, lookup: Lookup, drills: ScenarioLookup = noDrills, sets: SetLookup = noSets): Read<AnyFile> {
   return after(parseText(text, file), (parsed): Read<AnyFile> => {
     const kind = kindOf(parsed);
     if (kind === null) return refuse(file, parsed.text, [...parsed.findings, unknownKind(parsed)]);
-    const read = readers[kind](parsed, lookup, drills);
+    const read = readers[kind](parsed, lookup, drills, sets);
     return read.ok ? { ok: true, value: { kind, value: read.value } as AnyFile } : read;
   });
 }
@@ -91,6 +99,7 @@ export function kindOf({ value }: Parsed): Kind | null {
   if (Array.isArray(value)) return 'inputs';
   if (value === null || typeof value !== 'object') return null;
   if ('digest' in value || 'commands' in value) return 'record';
+  if ('steps' in value) return 'course';
   if ('rates' in value || 'legS' in value) return 'set';
   if ('drive' in value || 'gauge' in value) return 'airframe';
   if ('task' in value || 'start' in value) return 'scenario';
@@ -102,6 +111,6 @@ const unknownKind = ({ root }: Parsed) => ({
   offset: root.offset,
   say: () => ({
     path: '', found: 'no kind of file that Evenhand knows',
-    allowed: 'a scenario (has task), an airframe (has drive), a set (has rates), a record (has digest), a trainee (has trainee) or inputs (a list)',
+    allowed: 'a scenario (has task), an airframe (has drive), a set (has rates), a course (has steps), a record (has digest), a trainee (has trainee) or inputs (a list)',
   }),
 });

@@ -113,7 +113,7 @@ test('the kind of a file is told by its shape', () => {
   expect(kind(file(START))).toBe('scenario');
   expect(kind('[]')).toBe('inputs');
   expect(kind('{ "digest": "" }')).toContain('format | nothing');
-  for (const text of ['{}', '7', 'null', '"x"']) expect(kind(text)).toBe('1:1  | no kind of file that Evenhand knows | a scenario (has task), an airframe (has drive), a set (has rates), a record (has digest), a trainee (has trainee) or inputs (a list)');
+  for (const text of ['{}', '7', 'null', '"x"']) expect(kind(text)).toBe('1:1  | no kind of file that Evenhand knows | a scenario (has task), an airframe (has drive), a set (has rates), a course (has steps), a record (has digest), a trainee (has trainee) or inputs (a list)');
 });
 
 test('what is read is what the file says, with its defaults', () => {
