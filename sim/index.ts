@@ -78,3 +78,8 @@ export { figuresOf, gateMisfits, gatesOf, type Gate, type SetFigures } from './s
 export { practiceAfter, firstPractice, FASTER_OCTAVES, nextPracticeRun, RATE_RANGE, SLOWER_OCTAVES, type Practice, type PracticeRun } from './practice/staircase.js';
 export { practiceScenario } from './practice/scenario.js';
 export { deriveOf, type Derivation, type Derived } from './wing/derive.js';
+export { asksOf, judgeGate, type Answer, type AskShown, type GateBlock, type GateShown } from './stats/gate.js';
+export { firstLookAt } from './course/first-look.js';
+export { nextOf, type NextAsk, type Proposal } from './course/next.js';
+export { type ReadyCourse, type ReadyStep, type StepFlies } from './course/ready.js';
+export { standOf, type StepFacts, type StepRun, type StepStand, type Underway } from './course/stand.js';

@@ -29,6 +29,7 @@ export { setSchema, type SetFile } from './set.js';
 export { baseOf, setMisfits, type ScenarioLookup } from './set-fit.js';
 export { courseSchema, type CourseFile, type CourseStep, type GateFile } from './course.js';
 export { courseMisfits, withFirstLook, type SetLookup, type Shelves } from './course-fit.js';
+export { readyCourse } from './course-ready.js';
 export { recordMisfits } from './record-fit.js';
 export { differences, NOT_PROVABLE, verify, type Refusal, type Verdict } from './verify.js';
 export { setFigures, setOutput, type SetCheck, type SetOutput } from './set-output.js';

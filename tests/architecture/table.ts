@@ -15,6 +15,7 @@ export const simRows: Row[] = [
   { places: ['sim/score/'], packages: { 'sim/score/': ['@noble/hashes'] } },
   { places: ['sim/trainee/', 'sim/practice/', 'sim/sweep/', 'sim/set/', 'sim/advise/'] },
   { places: ['sim/stats/', 'sim/wing/'] },
+  { places: ['sim/course/'] },
   { places: ['sim/files/'], packages: { 'sim/files/': ['zod/mini', '@noble/hashes'] } },
   { places: ['sim/index.ts'] },
 ];

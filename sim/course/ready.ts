@@ -1,0 +1,27 @@
+/** A course with everything at hand: what each step flies, and which steps it waits for. */
+import type { Airframe } from '../files/airframe.js';
+import type { CourseFile, CourseStep, GateFile } from '../files/course.js';
+import type { Fault } from '../files/fault.js';
+import type { Scenario } from '../files/scenario.js';
+import type { ReadySet } from '../set/ready.js';
+
+export type StepFlies =
+  | { readonly kind: 'drill'; readonly scenario: Scenario; readonly airframe: Airframe; readonly shipped: string | null }
+  | { readonly kind: 'set'; readonly of: ReadySet; readonly shipped: string | null };
+
+export interface ReadyStep {
+  readonly name: string;
+  readonly teaches: string;
+  /** Places of the steps that must be done before. */
+  readonly needs: readonly number[];
+  readonly done: CourseStep['done'];
+  readonly gate: GateFile | null;
+  readonly flies: StepFlies;
+}
+
+export interface ReadyCourse {
+  readonly course: CourseFile;
+  readonly steps: readonly ReadyStep[];
+  /** Places of the steps in one of which the fault comes. */
+  readonly firstLook: { readonly fault: Fault; readonly among: readonly number[] } | null;
+}
