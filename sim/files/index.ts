@@ -12,7 +12,7 @@ export { inputsSchema, type Inputs } from './inputs.js';
 export { numbersOf, traineeSchema, type TraineeFile } from './trainee.js';
 export { type Act } from './act.js';
 export { OUTCOMES, recordSchema, type Outcome, type RunRecord, type Score } from './record.js';
-export { shapeOf, type ObjectShape, type Shape } from './shape.js';
+export { shapeOf, type ChoiceShape, type Key, type ListShape, type ObjectShape, type Shape } from './shape.js';
 export { allowedBy, oneOf } from './allowed.js';
 export { tryAs, type Issue, type Schema } from './door.js';
 export { FILE_SCHEMAS, jsonSchemas, type FileKind } from './json-schema.js';

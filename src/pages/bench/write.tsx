@@ -1,5 +1,6 @@
 /** The document: above it its name and the way back, then form and text, and beside them what it comes to. */
 import { useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
 import type { ComponentType } from 'preact';
 import type { BenchProps } from './bench.js';
 import { Coverage } from './coverage/coverage.js';
@@ -8,6 +9,7 @@ import { KINDS, type BenchKind } from './kinds.js';
 import { Lesson } from './lesson/lesson.js';
 import { Picture } from './picture/picture.js';
 import { Preview } from './preview/preview.js';
+import { by, place } from './looked.js';
 import { Problems } from './problems.js';
 import { SetPanel } from './sets/sets.js';
 import { Text } from './text/text.js';
@@ -32,8 +34,19 @@ export interface WriteProps extends BenchProps {
 
 export function Write({ list, ...props }: WriteProps) {
   const { draft } = props;
-  const by = useSignal<'form' | 'text'>('form');
   const beside = useSignal(0);
+  useEffect(() => {
+    // One history for everything that is written here: the fields' own would bring back what stands no longer.
+    const onKey = (event: KeyboardEvent): void => {
+      const key = event.key.toLowerCase();
+      if (!(event.ctrlKey || event.metaKey) || event.altKey || (key !== 'z' && key !== 'y')) return;
+      event.preventDefault();
+      if (key === 'y' || event.shiftKey) draft.redo();
+      else draft.undo();
+    };
+    addEventListener('keydown', onKey);
+    return () => removeEventListener('keydown', onKey);
+  }, [draft]);
   const kind = draft.kind.value;
   const panels = PANELS[kind];
   const Beside = (panels[beside.value] ?? panels[0] as Panel).is;
@@ -41,12 +54,16 @@ export function Write({ list, ...props }: WriteProps) {
     <>
       <header class="bench-bar">
         <button class="plain" type="button" onClick={list}>All files</button>
-        <h1><span class="unseen">{KINDS[kind].noun} </span>{draft.name.value}</h1>
+        <h1>
+          <span class="unseen">Bench: {KINDS[kind].noun} {draft.name.value}</span>
+          <input class="bench-name" type="text" aria-label="Name of the file" value={draft.name.value} maxLength={64} spellcheck={false} onInput={({ currentTarget: { value } }) => draft.rename(value)} onBlur={() => draft.part()} />
+          <small>{KINDS[kind].noun}</small>
+        </h1>
         <button class="plain" type="button" disabled={!draft.canUndo.value} onClick={draft.undo}>Undo</button>
         <button class="plain" type="button" disabled={!draft.canRedo.value} onClick={draft.redo}>Redo</button>
       </header>
       {kind === 'scenario' && <Picture {...props} />}
-      <Problems {...props} />
+      <Problems {...props} lead={({ line, column }) => { by.value = 'text'; place.value = { line, column }; }} />
       <div class="bench-columns">
         <section class="bench-written" data-by={by.value} aria-label="Written">
           <div class="bench-tabs" role="group" aria-label="Write by">

@@ -1,0 +1,80 @@
+/** Fields for every key of an object that has no part of its own in the form: whatever a schema gains, the form has. */
+import type { ObjectShape, Shape } from '../../../../sim/files/index.js';
+import type { Json, Path } from '../../../text/index.js';
+import type { Draft } from '../draft.js';
+import { isWritten } from '../words.js';
+import { problemsIn, valueAt } from './at.js';
+import { beginOf } from './begin.js';
+import { Field, Fields, type FieldProps } from './fields.js';
+import { labelOf } from './labels.js';
+
+interface Props {
+  readonly draft: Draft;
+  readonly path: Path;
+  readonly shape: ObjectShape;
+  /** Keys that stand elsewhere. */
+  readonly but?: readonly string[];
+}
+
+const PLAIN = ['number', 'word', 'flag', 'text'];
+
+export function Auto({ draft, path, shape, but = [] }: Props) {
+  const keys = [...shape.keys].filter(([key]) => !but.includes(key));
+  const plain = keys.filter(([, { shape: inner }]) => PLAIN.includes(inner.kind));
+  return (
+    <>
+      <Fields>{plain.map(([key, of]) => <Field key={key} draft={draft} path={[...path, key]} of={of} />)}</Fields>
+      {keys.map(([key, of]) => <Inner key={key} draft={draft} path={[...path, key]} of={of} />)}
+    </>
+  );
+}
+
+/** An object, a list of objects, or what is written as text alone. */
+function Inner(props: FieldProps) {
+  const { draft, path, of } = props;
+  const value = valueAt(draft.json.value, path);
+  const shape = objectIn(of.shape, value);
+  const name = labelOf(String(path.at(-1)));
+  if (PLAIN.includes(of.shape.kind)) return null;
+  if (of.shape.kind === 'list') return objectIn(of.shape.item, undefined) === null ? null : <Rows {...props} />;
+  if (shape === null) return <p class="small">{name} is written in the text.</p>;
+  if (!isWritten(value) && !of.required) return (
+    <p class="auto-add"><button class="plain" type="button" onClick={() => draft.put(path, beginOf(shape))}>Add: {name.toLowerCase()}</button> <span class="small">{of.shape.description}</span></p>
+  );
+  return (
+    <fieldset class="auto">
+      <legend class="ruled">{name}</legend>
+      <Auto draft={draft} path={path} shape={shape} />
+      {!of.required && <button class="plain" type="button" onClick={() => draft.put(path, undefined)}>Take away: {name.toLowerCase()}</button>}
+    </fieldset>
+  );
+}
+
+/** The object that a shape may be; of a name or an object the object, where no name stands. */
+function objectIn(shape: Shape, value: Json | undefined): ObjectShape | null {
+  if (shape.kind === 'object') return shape;
+  if (shape.kind === 'either' && typeof value !== 'string') return shape.options.find((option): option is ObjectShape => option.kind === 'object') ?? null;
+  return null;
+}
+
+function Rows({ draft, path, of: { shape } }: FieldProps) {
+  if (shape.kind !== 'list') return null;
+  const item = objectIn(shape.item, undefined);
+  const value = valueAt(draft.json.value, path);
+  const rows = Array.isArray(value) ? value : [];
+  if (item === null) return null;
+  const most = shape.max ?? Infinity;
+  return (
+    <fieldset class="auto">
+      <legend class="ruled">{labelOf(String(path.at(-1)))}</legend>
+      {rows.map((_, index) => (
+        <div key={index} class="auto-row">
+          <Auto draft={draft} path={[...path, index]} shape={item} />
+          <button class="plain" type="button" disabled={rows.length <= shape.min} aria-label={`Take row ${index + 1} away`} onClick={() => draft.put([...path, index], undefined)}>Take away</button>
+        </div>
+      ))}
+      <button class="plain" type="button" disabled={rows.length >= most} onClick={() => draft.put([...path, rows.length], rows.at(-1) ?? beginOf(item))}>Another row</button>
+      {problemsIn(draft, path).filter((problem) => problem.path === path.join('.')).map(({ allowed, found }) => <p key={allowed} class="field-wrong">Is {found}; allowed: {allowed}.</p>)}
+    </fieldset>
+  );
+}

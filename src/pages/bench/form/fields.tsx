@@ -1,0 +1,195 @@
+/** Fields of the form, one for each kind of value, made from what the schema says of the key: unit, range, default, meaning. */
+import { useSignal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
+import { allowedBy, type Shape } from '../../../../sim/files/index.js';
+import type { Path } from '../../../text/index.js';
+import type { Draft } from '../draft.js';
+import { figure, isWritten } from '../words.js';
+import { idOf, problemsAt, valueAt } from './at.js';
+import { labelOf, numberOf, stepOf, stepped, wordLabel } from './labels.js';
+
+/** What a field is given: its place, and what may stand there. */
+export interface FieldProps {
+  readonly draft: Draft;
+  readonly path: Path;
+  readonly of: { readonly shape: Shape; readonly required: boolean; readonly fallback: unknown };
+  /** In place of the key's own label. */
+  readonly label?: string;
+  /** Said beside the label: who reads it, say. */
+  readonly aside?: string;
+}
+
+export const stepName = (path: Path): string => `field ${path.join('.')}`;
+
+/** The field that suits the shape; null for what has a part of its own in the form or is written as text. */
+export function Field(props: FieldProps) {
+  switch (props.of.shape.kind) {
+    case 'number': return <NumberField {...props} />;
+    case 'word': return <WordField {...props} />;
+    case 'flag': return <FlagField {...props} />;
+    case 'text': return <TextField {...props} />;
+    default: return null;
+  }
+}
+
+/** Meaning, range and default in one line. */
+export function meaning({ of: { shape, fallback } }: Pick<FieldProps, 'of'>): string {
+  const otherwise = fallback === undefined ? '' : ` ${typeof fallback === 'object' ? 'As by default' : JSON.stringify(fallback)} if left out.`;
+  const allowed = shape.kind === 'flag' ? '' : ` ${allowedBy(shape).replace(/^./, (letter) => letter.toUpperCase())}.`;
+  return `${shape.description ?? ''}${allowed}${otherwise}`.trim();
+}
+
+/** What stands under a field: its meaning for whoever hears the page, its problems for everyone. */
+export function Under({ draft, path, of, own }: FieldProps & { readonly own?: string | null }) {
+  const problems = [...(own == null ? [] : [own]), ...problemsAt(draft, path).map(({ found, allowed }) => (found === 'nothing' ? `Needs ${allowed}.` : `Is ${found}; allowed: ${allowed}.`))];
+  return (
+    <>
+      <span class="unseen" id={`${idOf(path)}-means`}>{meaning({ of })}</span>
+      {problems.length > 0 && <span class="field-wrong" id={`${idOf(path)}-wrong`}>{problems.join(' ')}</span>}
+    </>
+  );
+}
+
+export const described = (path: Path, wrong: boolean): string => `${idOf(path)}-means${wrong ? ` ${idOf(path)}-wrong` : ''}`;
+
+export function NumberField(props: FieldProps) {
+  const { draft, path, of, label = labelOf(String(path.at(-1))) } = props;
+  const typed = useSignal<string | null>(null);
+  const { shape } = of;
+  if (shape.kind !== 'number') return null;
+  const value = valueAt(draft.json.value, path);
+  const isNumber = typeof value === 'number';
+  const own = typed.value === null || typed.value.trim() === '' ? null : numberOf(typed.value) === null ? `Is “${typed.value}”; needs a number.` : null;
+  const wrong = own !== null || problemsAt(draft, path).length > 0;
+  const write = (text: string): void => {
+    typed.value = text;
+    const next = numberOf(text);
+    if (next !== null) draft.put(path, next, stepName(path));
+    else if (text.trim() === '' && !of.required) draft.put(path, undefined, stepName(path));
+  };
+  const step = (by: number): void => {
+    const from = isNumber ? value : typeof of.fallback === 'number' ? of.fallback : shape.min > 0 ? shape.min : 0;
+    typed.value = null;
+    draft.put(path, stepped(from, by, shape), stepName(path));
+  };
+  const onKey = (event: KeyboardEvent): void => {
+    const way = { ArrowUp: 1, ArrowDown: -1, PageUp: 10, PageDown: -10 }[event.key];
+    if (way === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
+    event.preventDefault();
+    step(way * stepOf(shape) * (event.shiftKey ? 10 : 1));
+  };
+  const shown = typed.value ?? (value === undefined ? '' : isNumber ? String(value) : isWritten(value) ? figure(value) : JSON.stringify(value));
+  return (
+    <label class={wrong ? 'field wrong' : 'field'}>
+      <span class="field-name">{label}</span>
+      <span class="field-in">
+        <input
+          type="text" role="spinbutton" inputMode="decimal" id={idOf(path)} value={shown} placeholder={typeof of.fallback === 'number' ? String(of.fallback) : ''} autocomplete="off"
+          aria-valuemin={shape.min} aria-valuemax={shape.max} {...(isNumber ? { 'aria-valuenow': value, 'aria-valuetext': `${value}${shape.unit === '1' ? '' : ` ${shape.unit}`}` } : {})}
+          aria-describedby={described(path, wrong)} aria-invalid={wrong} aria-required={of.required}
+          onInput={({ currentTarget }) => write(currentTarget.value)} onKeyDown={onKey} onBlur={() => { typed.value = null; draft.part(); }}
+        />
+        {shape.unit !== '1' && <span class="field-unit">{shape.unit}</span>}
+      </span>
+      <Under {...props} own={own} />
+    </label>
+  );
+}
+
+/** Few words stand beside each other; more are in a list. One that may be left out can be. */
+export function WordField(props: FieldProps) {
+  const { draft, path, of, label = labelOf(String(path.at(-1))) } = props;
+  const { shape } = of;
+  if (shape.kind !== 'word') return null;
+  const value = valueAt(draft.json.value, path);
+  const wrong = problemsAt(draft, path).length > 0;
+  const [chosen] = [value, of.fallback, ''].filter((one) => typeof one === 'string' || typeof one === 'number');
+  const choices: readonly (readonly [value: string | number, name: string])[] = [
+    ...(!of.required && of.fallback === undefined ? [['', 'left out'] as const] : []), ...shape.words.map((word) => [word, wordLabel(word)] as const),
+  ];
+  const choose = (to: string | number): void => draft.put(path, to === '' ? undefined : to);
+  if (choices.length > 4) return (
+    <label class={wrong ? 'field wrong' : 'field'}>
+      <span class="field-name">{label}</span>
+      <select id={idOf(path)} value={String(chosen)} aria-describedby={described(path, wrong)} onChange={({ currentTarget: { value: to } }) => choose(shape.words.find((word) => String(word) === to) ?? to)}>
+        {choices.map(([word, name]) => <option key={word} value={String(word)}>{name}</option>)}
+      </select>
+      <Under {...props} />
+    </label>
+  );
+  return (
+    <div class={`field${wrong ? ' wrong' : ''}${choices.some(([, name]) => name.length > 9) ? ' field-wide' : ''}`} role="radiogroup" aria-label={label} aria-describedby={described(path, wrong)}>
+      <span class="field-name" aria-hidden="true">{label}</span>
+      <Segments name={idOf(path)} choices={choices} chosen={chosen} choose={choose} />
+      <Under {...props} />
+    </div>
+  );
+}
+
+interface SegmentsProps<T extends string | number> {
+  readonly name: string;
+  readonly choices: readonly (readonly [value: T, name: string])[];
+  readonly chosen: unknown;
+  readonly choose: (to: T) => void;
+}
+
+export const Segments = <T extends string | number>({ name, choices, chosen, choose }: SegmentsProps<T>) => (
+  <span class="segments">
+    {choices.map(([word, text]) => (
+      <label key={word}><input type="radio" name={name} checked={chosen === word} onChange={() => choose(word)} /><span>{text}</span></label>
+    ))}
+  </span>
+);
+
+export function FlagField(props: FieldProps) {
+  const { draft, path, of, label = labelOf(String(path.at(-1))) } = props;
+  const value = valueAt(draft.json.value, path);
+  const wrong = problemsAt(draft, path).length > 0;
+  return (
+    <span class={wrong ? 'field wrong' : 'field'}>
+      <label class="check">
+        <input type="checkbox" id={idOf(path)} checked={value === undefined ? of.fallback === true : value === true} aria-describedby={described(path, wrong)} onChange={({ currentTarget: { checked } }) => draft.put(path, checked)} />
+        {label}
+      </label>
+      <Under {...props} />
+    </span>
+  );
+}
+
+/** Long texts have room for it. */
+const LONG = 200;
+
+export function TextField(props: FieldProps) {
+  const { draft, path, of, label = labelOf(String(path.at(-1))), aside } = props;
+  const { shape } = of;
+  if (shape.kind !== 'text') return null;
+  const value = valueAt(draft.json.value, path);
+  const wrong = problemsAt(draft, path).length > 0;
+  const shared = {
+    id: idOf(path), value: typeof value === 'string' ? value : value === undefined ? '' : JSON.stringify(value), 'aria-describedby': described(path, wrong), 'aria-invalid': wrong,
+    onInput: ({ currentTarget: { value: text } }: { currentTarget: { value: string } }) => draft.put(path, text === '' && !of.required ? undefined : text, stepName(path)),
+    onBlur: () => draft.part(),
+  };
+  return (
+    <label class={`field field-long${wrong ? ' wrong' : ''}`}>
+      <span class="field-name">{label}{aside !== undefined && <em>{aside}</em>}</span>
+      {(shape.max ?? 0) > LONG ? <textarea rows={3} {...shared} /> : <input type="text" autocomplete="off" {...shared} />}
+      <Under {...props} />
+    </label>
+  );
+}
+
+/** Fields beside each other. */
+export const Fields = ({ children }: { children: ComponentChildren }) => <div class="fields">{children}</div>;
+
+/** The keys of an object of the schema, as fields take them. */
+export function keyIn(shape: Shape, ...path: readonly string[]): FieldProps['of'] {
+  let here: FieldProps['of'] = { shape, required: true, fallback: undefined };
+  for (const key of path) {
+    const found = here.shape.kind === 'object' ? here.shape.keys.get(key) : undefined;
+    if (found === undefined) throw new Error(`the schema has no key ${path.join('.')}`);
+    here = found;
+  }
+  return here;
+}
+

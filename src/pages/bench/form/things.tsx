@@ -1,0 +1,151 @@
+/** The list of faults, or of events: each a sentence, the open one with its fields; added, copied, moved and taken away. */
+import { useSignal } from '@preact/signals';
+import { useRef } from 'preact/hooks';
+import type { ChoiceShape, ObjectShape } from '../../../../sim/files/index.js';
+import { duplicated, moved, type Json } from '../../../text/index.js';
+import { Sign } from '../picture/sign.js';
+import { eventWords, faultWords, isWritten, triggerWords, word, type Written } from '../words.js';
+import { Answers } from './answers.js';
+import { problemsIn, valueAt } from './at.js';
+import { freshName, ofKind, triggerOf } from './begin.js';
+import { Field, Fields } from './fields.js';
+import type { FormProps } from './form.js';
+import { chosen } from './chosen.js';
+import { TriggerFields } from './trigger.js';
+
+/** Faults and events are lists of the same make. */
+export const LISTS = {
+  faults: { by: 'kind', noun: 'fault', words: faultWords },
+  events: { by: 'do', noun: 'event', words: eventWords },
+} as const;
+export type ListName = keyof typeof LISTS;
+
+interface Props extends FormProps {
+  readonly list: ListName;
+  readonly shape: ChoiceShape;
+}
+
+export function Things({ draft, list, shape }: Props) {
+  const { by, noun, words } = LISTS[list];
+  const place = useRef<HTMLDivElement>(null);
+  const told = useSignal('');
+  const found = valueAt(draft.json.value, [list]);
+  const things: readonly Json[] = Array.isArray(found) ? found : [];
+  const open = chosen.value?.list === list ? chosen.value.index : null;
+  const choose = (index: number | null): void => { chosen.value = index === null ? null : { list, index }; };
+  /** The focus follows what was moved, copied or left. */
+  const focus = (index: number): void => queueMicrotask(() => requestAnimationFrame(() => place.current?.querySelectorAll<HTMLElement>('.thing-head')[index]?.focus()));
+  const add = (kind: string): void => {
+    const option = shape.options.get(kind);
+    if (option === undefined) return;
+    const start = valueAt(draft.json.value, ['start']);
+    const name = freshName(kind, draft.json.value);
+    const made = ofKind(option, by, kind, { name, side: 'right', when: triggerOf(list === 'faults' ? 'flapDeg' : 'atS', {}, draft.json.value, '') }, isWritten(start) ? start : {});
+    draft.put([list, things.length], { name, ...made });
+    choose(things.length);
+    told.value = `Added: ${words(made)}.`;
+    focus(things.length);
+  };
+  const move = (index: number, to: number): void => {
+    draft.edit(moved(draft.text.value, [list], index, to));
+    choose(to);
+    told.value = `Now ${to + 1} of ${things.length}.`;
+    focus(to);
+  };
+  const copy = (index: number, name: string): void => {
+    draft.edit(duplicated(draft.text.value, [list], index), 'copy');
+    draft.put([list, index + 1, 'name'], freshName(name, draft.json.value), 'copy');
+    draft.part();
+    choose(index + 1);
+    focus(index + 1);
+  };
+  const remove = (index: number): void => {
+    draft.put([list, index], undefined);
+    choose(null);
+    told.value = `Taken away: the ${noun}. Undo brings it back.`;
+    focus(Math.min(index, things.length - 2));
+  };
+  return (
+    <div ref={place} class="things">
+      <ol>
+        {things.map((one, index) => {
+          const thing: Written = isWritten(one) ? one : {};
+          const isOpen = open === index;
+          const name = typeof thing['name'] === 'string' ? thing['name'] : noun;
+          const wrong = problemsIn(draft, [list, index]).length;
+          return (
+            <li key={index} class={isOpen ? 'thing open' : 'thing'}>
+              <button class="thing-head" type="button" aria-expanded={isOpen} onClick={() => choose(isOpen ? null : index)}>
+                <Sign list={list} kind={word(thing[by])} />
+                <span class="thing-words">{words(thing)} <span>{triggerWords(thing['when'])}</span></span>
+                {wrong > 0 && <span class="thing-wrong">{wrong === 1 ? 'one problem' : `${wrong} problems`}</span>}
+              </button>
+              {isOpen && (
+                <div class="thing-fields">
+                  <One draft={draft} list={list} index={index} shape={shape} thing={thing} />
+                  <div class="thing-tools">
+                    <button class="plain" type="button" disabled={index === 0} onClick={() => move(index, index - 1)}>Move up</button>
+                    <button class="plain" type="button" disabled={index === things.length - 1} onClick={() => move(index, index + 1)}>Move down</button>
+                    <button class="plain" type="button" onClick={() => copy(index, name)}>Duplicate</button>
+                    <button class="plain" type="button" onClick={() => remove(index)}>Take away</button>
+                  </div>
+                </div>
+              )}
+            </li>
+          );
+        })}
+      </ol>
+      <label class="thing-add">
+        <span class="unseen">Add {noun === 'event' ? 'an event' : 'a fault'}</span>
+        <select value="" onChange={({ currentTarget }) => { const kind = currentTarget.value; currentTarget.value = ''; add(kind); }}>
+          <option value="">{noun === 'event' ? 'Add an event …' : 'Add a fault …'}</option>
+          {[...shape.options].map(([kind, option]) => <option key={kind} value={kind}>{kind} – {(option.keys.get(by)?.shape.description ?? '').replace(/\.$/, '')}</option>)}
+        </select>
+      </label>
+      <p class="unseen" role="status">{told.value}</p>
+    </div>
+  );
+}
+
+interface OneProps {
+  readonly draft: Props['draft'];
+  readonly list: ListName;
+  readonly index: number;
+  readonly shape: ChoiceShape;
+  readonly thing: Written;
+}
+
+/** The fields of one: its kind, what only this kind has, its name, and when it acts. */
+function One({ draft, list, index, shape, thing }: OneProps) {
+  const { by } = LISTS[list];
+  const path = [list, index];
+  const kind = word(thing[by]);
+  const option = shape.options.get(kind);
+  const trigger = option?.keys.get('when')?.shape;
+  const start = valueAt(draft.json.value, ['start']);
+  const change = (to: string): void => {
+    const next = shape.options.get(to);
+    if (next !== undefined) draft.put(path, ofKind(next, by, to, thing, isWritten(start) ? start : {}));
+  };
+  const fields = [...(option?.keys ?? [])].filter(([key]) => ![by, 'name', 'when', 'answers', 'right'].includes(key) && !unfit(thing, key));
+  return (
+    <>
+      <Fields>
+        <label class="field field-kind">
+          <span class="field-name">{by === 'kind' ? 'What goes wrong' : 'What happens'}</span>
+          <select value={kind} onChange={({ currentTarget: { value } }) => change(value)}>
+            {!shape.options.has(kind) && <option value={kind}>{kind}</option>}
+            {[...shape.options].map(([one, { keys }]) => <option key={one} value={one}>{one} – {(keys.get(by)?.shape.description ?? '').replace(/\.$/, '')}</option>)}
+          </select>
+        </label>
+        {fields.map(([key, of]) => <Field key={`${kind} ${key}`} draft={draft} path={[...path, key]} of={of} />)}
+        {option !== undefined && <Field draft={draft} path={[...path, 'name']} of={option.keys.get('name') as Parameters<typeof Field>[0]['of']} label="Name in the file" />}
+      </Fields>
+      {option?.keys.has('answers') === true && <Answers draft={draft} path={path} thing={thing} />}
+      {trigger?.kind === 'object' && <TriggerFields draft={draft} path={[...path, 'when']} shape={trigger satisfies ObjectShape} of={word(thing['name'])} />}
+    </>
+  );
+}
+
+/** Of a lying pointer: figures of another way of lying. */
+const unfit = ({ kind, mode }: Written, key: string): boolean => kind === 'pointer' && ((key === 'biasDeg' && mode !== 'bias') || (key === 'driftDegPerS' && mode !== 'drift'));
