@@ -83,7 +83,7 @@ describe('blocks of flights', () => {
   });
   it('two flights together: each stands in one block, a half block is not judged, and no best pair is picked', () => {
     const both = gate({ caughtFrom: 0.8, flights: 2 });
-    const shown = (ids: string): ReturnType<typeof judgeGate> => judgeGate(both, [group([...ids].map((is, at) => flight(String(at + 1), is === 'g' ? good : bad)))], SEEN);
+    const shown = (ids: string): ReturnType<typeof judgeGate> => judgeGate(both, [group(ids.split('').map((is, at) => flight(String(at + 1), is === 'g' ? good : bad)))], SEEN);
     expect(shown('g')).toMatchObject({ met: false, tries: 0, block: { whole: false, decided: 20 } });
     expect(shown('gg').met).toBe(true);
     expect(shown('bggb')).toMatchObject({ met: false, tries: 2, block: { flights: ['3', '4'] } }); // the middle two would have met it
