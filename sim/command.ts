@@ -2,6 +2,7 @@
 import type { Act } from './files/act.js';
 import { arm, closeGuard, holdDrive, releaseDrive, setDrive } from './drive/switchgear.js';
 import { levelOff, startPath } from './events.js';
+import { selectHeading } from './flight/heading.js';
 import type { Fixed } from './fixed.js';
 import type { State } from './state.js';
 import { RAD } from './units.js';
@@ -14,8 +15,17 @@ export type Command = Act & { readonly tick: number; readonly rank: Rank; readon
 /** The total order: tick, rank, sequence. */
 export const byOrder = (a: Command, b: Command): number => a.tick - b.tick || a.rank - b.rank || a.seq - b.seq;
 
-/** Does what a command says. Commands that change nothing are allowed. */
-export function applyAct(s: State, fixed: Fixed, act: Act): void {
+/** Who flies has speed, thrust, gear and path in hand; a trainee who drives while another flies has not. */
+const FLYING: readonly Act['do'][] = [
+  'setThrust', 'selectSpeed', 'setSpeedHold', 'setGear', 'descend', 'level', 'turn', 'selectHeading', 'goAround',
+];
+
+/** Whether an act of the trainee belongs to whoever flies. */
+export const isOfFlying = (act: Pick<Act, 'do'>): boolean => FLYING.includes(act.do);
+
+/** Does what a command says. Commands that change nothing are allowed, and so are a trainee's that are not the trainee's to give: they do nothing. */
+export function applyAct(s: State, fixed: Fixed, act: Act, rank: Rank): void {
+  if (rank === 2 && fixed.otherFlies && isOfFlying(act)) return;
   switch (act.do) {
     case 'openGuard': s.guardOpen = 1; return;
     case 'closeGuard': closeGuard(s); return;
@@ -36,7 +46,8 @@ export function applyAct(s: State, fixed: Fixed, act: Act): void {
     case 'callStillMoving': if (s.movingCallTick < 0) s.movingCallTick = s.tick; return;
     case 'descend': startPath(s, act.toFt, act.pathDeg); return;
     case 'level': levelOff(s); return;
-    case 'turn': s.turnRad = act.bankDeg * RAD; return;
+    case 'turn': s.headingHold = 0; s.turnRad = act.bankDeg * RAD; return;
+    case 'selectHeading': selectHeading(s, fixed.headingRad, act.toDeg); return;
     case 'goAround': goAround(s, fixed); return;
     case 'roll': s.autopilot = 0; s.handControl = act.control; return;
     case 'answer': return;

@@ -4,16 +4,18 @@ import { sin } from './portable.js';
 import type { State } from './state.js';
 import { FT, RAD } from './units.js';
 
-/** Puts the aeroplane on a straight path to a height, ft; up or down by the sign of `pathDeg`. */
+/** Selects a height, ft, and starts down to it along a straight path; a go-around goes on climbing to one above. */
 export function startPath(s: State, toFt: number, pathDeg: number): void {
-  s.goAround = 0;
   s.levelAtM = toFt * FT;
+  if (s.goAround === 1 && s.levelAtM > s.heightM) return;
+  s.goAround = 0;
   s.pathSin = s.heightM > s.levelAtM ? sin(pathDeg * RAD) : 0;
 }
 
 export function levelOff(s: State): void {
   s.goAround = 0;
   s.pathSin = 0;
+  s.levelAtM = s.heightM;
 }
 
 /** One event. `clearFault` acts in the agenda, which knows the fault. */
@@ -25,6 +27,7 @@ export function actEvent(s: State, event: DrawnEvent): void {
     case 'failEngine': s[event.side === 'left' ? 'leftLive' : 'rightLive'] = 0; return;
     case 'setGear': s.gearLever = event.to === 'down' ? 1 : 0; return;
     case 'returnMainDrive': s.mainDrive = 1; return;
+    case 'loseMainDrive': s.mainDrive = 0; return;
     case 'message': case 'callout': case 'freeze': case 'clearFault': return;
   }
 }

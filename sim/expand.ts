@@ -10,7 +10,7 @@ import { QUIET, throwNoise } from './noise.js';
 import { prepare, type Prepared } from './prepare.js';
 import { initialState, type State } from './state.js';
 import { AFTER_BLOW_BACK_TICKS, AFTER_TICKS, type EndMode, type TaskRule } from './task/rule.js';
-import { FT, ticksOf } from './units.js';
+import { FT, RAD, ticksOf } from './units.js';
 
 /**
  * The world at the start of a run.
@@ -26,6 +26,8 @@ export function expand(scenario: ReadyScenario, airframe: Airframe, seed: number
     drive, flight, horn, gearPerTick, task,
     agenda: agendaOf(scenario, seed, task.limitTicks),
     noise: scenario.pointerNoise ? throwNoise(airframe, seed, task.limitTicks) : QUIET,
+    otherFlies: scenario.role === 'driving',
+    headingRad: (scenario.start.headingDeg ?? EAST_DEG) * RAD,
     groundM: scenario.start.groundFt * FT,
   };
   return { fixed, state: startState(scenario, prepared) };
@@ -44,6 +46,9 @@ function taskRule(scenario: ReadyScenario, airframe: Airframe, whole: boolean): 
   };
 }
 
+/** Heading at the start where the scenario gives none, deg. */
+const EAST_DEG = 90;
+
 function startState(scenario: ReadyScenario, prepared: Prepared): State {
   const { start } = scenario;
   const n = prepared.flight;
@@ -54,7 +59,8 @@ function startState(scenario: ReadyScenario, prepared: Prepared): State {
   s.motorHeat = start.motorHeat;
   s.leadingEdge = s.leadingEdgeGoing = start.leadingEdge === 'out' ? 1 : 0;
   s.gear = s.gearLever = start.gear === 'down' ? 1 : 0;
-  s.heightM = start.altitudeFt * FT;
+  s.heightM = s.levelAtM = start.altitudeFt * FT;
+  s.mainDrive = scenario.mainDrive === 'works' ? 1 : 0;
   s.casKt = s.selectedKt = start.speedKt;
   s.speedMps = tasOfCas(start.speedKt, s.heightM);
   s.speedHold = scenario.speedHold ? 1 : 0;

@@ -9,6 +9,10 @@ export interface Fixed extends Prepared {
   readonly agenda: Agenda;
   readonly noise: Noise;
   readonly task: TaskRule;
+  /** Another pilot flies; the trainee drives. */
+  readonly otherFlies: boolean;
+  /** Heading at the start, rad. */
+  readonly headingRad: number;
   /** Height of the ground above sea level, m. */
   readonly groundM: number;
 }

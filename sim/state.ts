@@ -64,7 +64,7 @@ export const initialState = () => ({
   casKt: 0, //                  calibrated airspeed
   heightM: 0, //                above sea level
   pathSin: 0, //                sine of the path angle
-  levelAtM: 0, //               level off here
+  levelAtM: 0, //               height selected: level off here
   selectedKt: 0,
   speedHold: 0,
   goAround: 0,
@@ -75,6 +75,9 @@ export const initialState = () => ({
   fuelKg: 0, //                 burnt since the start
   distanceM: 0, //              flown through the air since the start
   turnRad: 0, //                bank to hold
+  turnedRad: 0, //              turned since the start, right positive, whole turns included
+  turnToRad: 0, //              where turning ends that the autopilot does
+  headingHold: 0, //            the autopilot turns to a heading selected
 
   // roll
   rollRate: 0, //               rad/s, right positive
@@ -153,7 +156,8 @@ export const copyState = (s: State): State => ({
   speedMps: s.speedMps, casKt: s.casKt, heightM: s.heightM, pathSin: s.pathSin, levelAtM: s.levelAtM,
   selectedKt: s.selectedKt, speedHold: s.speedHold, goAround: s.goAround, leftThrust: s.leftThrust,
   rightThrust: s.rightThrust, leftLive: s.leftLive, rightLive: s.rightLive, fuelKg: s.fuelKg, distanceM: s.distanceM,
-  turnRad: s.turnRad, rollRate: s.rollRate, bankRad: s.bankRad, control: s.control, controlSum: s.controlSum,
+  turnRad: s.turnRad, turnedRad: s.turnedRad,
+  turnToRad: s.turnToRad, headingHold: s.headingHold, rollRate: s.rollRate, bankRad: s.bankRad, control: s.control, controlSum: s.controlSum,
   autopilot: s.autopilot, limitTicks: s.limitTicks, handControl: s.handControl, gustKnot: s.gustKnot,
   lostTicks: s.lostTicks, gear: s.gear, horn: s.horn, hornSilenced: s.hornSilenced, agendaNext: s.agendaNext,
   pending0: s.pending0, pending1: s.pending1, done0: s.done0, done1: s.done1, leaf0: s.leaf0, leaf1: s.leaf1,

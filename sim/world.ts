@@ -2,7 +2,7 @@
  * The order of one tick, written here and nowhere else:
  *   1. what is due acts: agenda (rank 0), then commands by rank and sequence (desk 1, trainee 2)
  *   2. presses and releases are noted
- *   3. motion: contactor, flight, drive, sides, leading edge, heat, roll, gear
+ *   3. motion: contactor, flight, drive, sides, leading edge, heat, roll, heading, gear
  *   4. rules: onset, horn, watchers, the end
  *   5. tick + 1
  * Value semantics outside: `advance` copies once. One straight-line mutable step inside, no object made in it.
@@ -17,6 +17,7 @@ import { followed, stepBlowBack, stepTravel } from './drive/travel.js';
 import { ratioNow, splitsInForce } from './faults.js';
 import type { Fixed, World } from './fixed.js';
 import { stepGear } from './flight/gear.js';
+import { stepHeading } from './flight/heading.js';
 import { dynamicPressure, stepMotion } from './flight/motion.js';
 import { rollAuthorityPct, stepRoll } from './flight/roll.js';
 import { lowerLiveTla } from './flight/thrust.js';
@@ -31,7 +32,7 @@ import { hornRule } from './warning/horn.js';
 export type { Fixed, World } from './fixed.js';
 
 /** Version of the model. A record of another version is shown, not replayed. */
-export const MODEL_VERSION = 1;
+export const MODEL_VERSION = 2;
 
 /**
  * The world `ticks` ticks later.
@@ -76,7 +77,8 @@ export function step(fixed: Fixed, s: State, sorted: readonly Command[], next: n
   actDue(s, fixed);
   let after = next;
   while (after < sorted.length && (sorted[after] as Command).tick === s.tick) {
-    applyAct(s, fixed, sorted[after] as Command);
+    const command = sorted[after] as Command;
+    applyAct(s, fixed, command, command.rank);
     after += 1;
   }
   const held = isHeld(s);
@@ -124,6 +126,7 @@ function move(s: State, fixed: Fixed, held: boolean): void {
   stepLeadingEdge(s, drive);
   stepHeat(s, drive);
   stepRoll(s, flight, qPa, 0.5 * (speedMps + s.speedMps), 0.5 * (leftDeg + s.leftDeg), 0.5 * (rightDeg + s.rightDeg), gustNow(s, fixed.noise));
+  stepHeading(s);
   stepGear(s, fixed.gearPerTick);
 }
 

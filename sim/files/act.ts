@@ -36,6 +36,7 @@ export function actSchema<const When extends Record<string, z.ZodMiniType>>(when
     }),
     z.strictObject({ ...when, ...act('level', 'Levels off.') }),
     z.strictObject({ ...when, ...act('turn', 'Holds a bank.'), bankDeg: quantity('Bank, right positive.', 'deg', -30, 30) }),
+    z.strictObject({ ...when, ...act('selectHeading', 'Selects a heading; the autopilot turns to it the shorter way.'), toDeg: quantity('Heading.', 'deg', 0, 360) }),
     z.strictObject({ ...when, ...act('goAround', 'Goes around: climbs at go-around thrust.') }),
     z.strictObject({ ...when, ...act('roll', 'Roll control by hand, autopilot off.'), control: quantity('Part of full control, right positive.', '1', -1, 1) }),
     z.strictObject({ ...when, ...act('answer', 'Answers a callout.'), text: text('The answer.', 80) }),

@@ -23,6 +23,7 @@ export const eventSchema = z.discriminatedUnion('do', [
     right: text('The right one of the answers.', 80), withinS: time('Time allowed.', 1, 120),
   }).check(z.refine((event) => event.answers.includes(event.right), { error: 'right must be one of answers', path: ['right'] })),
   z.strictObject({ ...common, do: act('setGear', 'Moves the gear lever.'), to: word('Where to.', ['up', 'down']) }),
+  z.strictObject({ ...common, do: act('loseMainDrive', 'The normal flap drive is lost.') }),
   z.strictObject({ ...common, do: act('returnMainDrive', 'The normal flap drive comes back.') }),
   z.strictObject({
     ...common, do: act('clearFault', 'Ends a fault that has acted: what has parted stays parted, and the fault does no more. Changes nothing before it has acted.'),

@@ -16,6 +16,7 @@ const start = z.strictObject({
   altitudeFt: quantity('Height above sea level.', 'ft', -1000, 25000),
   groundFt: z._default(quantity('Height of the ground above sea level.', 'ft', -1500, 15000), 0),
   speedKt: quantity('Calibrated airspeed.', 'kt', 60, 400),
+  headingDeg: z.optional(quantity('Heading; 90 if left out.', 'deg', 0, 360)),
   flapDeg: quantity('Position of both sides.', 'deg', 0, 60),
   flapLeverDeg: z.optional(quantity('Setting of the flap lever; the largest at or below flapDeg if left out.', 'deg', 0, 60)),
   leadingEdge: z.optional(word('Leading edge; out if flapDeg is above 0 and this is left out.', ['in', 'out'])),
@@ -50,6 +51,11 @@ const procedure = z.strictObject({
   call: z._default(z.boolean().check(z.meta({ description: 'The call is looked at.' })), true),
 });
 
+/** Headings under which the first page lists drills. None may tell what goes wrong. */
+export const GROUP_WORDS = [
+  'holds', 'calls', 'steps', 'clean', 'finding', 'retraction', 'around', 'thrust', 'engine', 'ice', 'motor', 'driving', 'workload', 'measuring', 'other',
+] as const;
+
 const trainees = z.array(name('Name of a scripted trainee.')).check(z.maxLength(12));
 
 export const scenarioSchema = z.strictObject({
@@ -59,6 +65,7 @@ export const scenarioSchema = z.strictObject({
   brief: text('What the trainee is told before the run.', 2000),
   notes: z.optional(text("The instructor's notes; the trainee never sees them.", 8000)),
   order: z.optional(whole('Place among the shipped drills, from 1.', '1', 1, 999)),
+  group: z.optional(word('Heading under which the first page lists a shipped drill; read off task, start and part if left out.', GROUP_WORDS)),
   skill: z.optional(text('The one skill that the drill teaches.', 200)),
   passes: z.optional(trainees.check(z.meta({ description: 'Scripted trainees that pass.' }))),
   fails: z.optional(trainees.check(z.meta({ description: 'Scripted trainees that fail.' }))),
@@ -69,7 +76,7 @@ export const scenarioSchema = z.strictObject({
   speedHold: z._default(z.boolean().check(z.meta({ description: 'The thrust levers follow the selected speed.' })), true),
   role: z._default(word('The trainee flies and drives, or drives while another flies.', ['flying', 'driving']), 'flying'),
   training: z.optional(z.boolean().check(z.meta({ description: 'The lever angle at which the gear horn sounds is drawn beside the thrust levers; never where the release is scored.' }))),
-  mainDrive: z._default(word('The normal flap drive: lost, or lost until an event brings it back.', ['lost', 'returns']), 'lost'),
+  mainDrive: z._default(word('The normal flap drive: lost, lost until an event brings it back, or working until an event loses it.', ['lost', 'returns', 'works']), 'lost'),
   pointerNoise: z.optional(z.boolean().check(z.meta({ description: 'Rigging mismatch, pointer wander and roll disturbance; on with recognition, else off.' }))),
   task: task.check(z.meta({ description: 'What is to be reached.' })),
   faults: z._default(z.array(faultSchema).check(z.maxLength(16), z.meta({ description: 'What goes wrong.' })), []),
@@ -90,6 +97,9 @@ export const scenarioSchema = z.strictObject({
     }
     if (scenario.mainDrive === 'returns' && !scenario.events.some((event) => event.do === 'returnMainDrive')) {
       say(['mainDrive'], 'an event with do returnMainDrive beside it', scenario.mainDrive);
+    }
+    if (scenario.mainDrive === 'works' && !scenario.events.some((event) => event.do === 'loseMainDrive')) {
+      say(['mainDrive'], 'an event with do loseMainDrive beside it', scenario.mainDrive);
     }
   }),
   z.meta({ id: 'scenario', description: 'A scenario: where a run starts, what is to be reached, what goes wrong, what is scored.' }),

@@ -80,12 +80,14 @@ export function stepMotion(s: State, n: FlightNumbers, leftMidDeg: number, right
 
   s.speedMps += DT * (thrustMid - dragMid + pull) / n.massKg;
   if (s.speedMps < LOWEST_MPS) s.speedMps = LOWEST_MPS;
+  const climbsTo = s.heightM < s.levelAtM;
   s.heightM += DT * speedMid * s.pathSin;
   s.distanceM += DT * speedMid;
   s.fuelKg += DT * (thrustMid * n.fuelKgPerNs + n.fuelBaseKgPerS * (s.leftLive + s.rightLive));
   s.leftThrust = left;
   s.rightThrust = right;
   if (s.pathSin < 0 && s.heightM <= s.levelAtM) s.pathSin = 0;
+  if (s.goAround === 1 && climbsTo && s.heightM >= s.levelAtM) s.goAround = s.pathSin = 0;
   if (s.heightM !== heightMid) {
     delta = pressureRatio(s.heightM);
     sound = soundSpeedOf(temperatureRatio(s.heightM));

@@ -8,24 +8,34 @@ export interface Group {
   readonly line: string;
 }
 
-const GROUPS = {
+type Word = NonNullable<Scenario['group']>;
+
+const GROUPS: Readonly<Record<Word, Group>> = {
   measuring: { name: 'Measuring', line: 'The first release is measured.' },
-  driving: { name: 'Another flies', line: 'You drive the flaps and watch.' },
-  workload: { name: 'Workload', line: 'Callouts want answers while you hold.' },
+  holds: { name: 'One hold', line: 'One setting; the first release is scored.' },
+  calls: { name: 'Hold and call', line: 'A release is a pause; the call decides.' },
+  steps: { name: 'Steps', line: 'Settings in order, the lever first.' },
+  clean: { name: 'From clean', line: 'First touch, then step by step.' },
+  finding: { name: 'Finding out', line: 'Move the lever and see what follows.' },
   retraction: { name: 'Retraction', line: 'Accelerate, lever, then the switch.' },
+  around: { name: 'Going around', line: 'Thrust, climb, gear; the flaps can wait.' },
   thrust: { name: 'Gear and thrust', line: 'The horn hears lever, flap and gear.' },
   engine: { name: 'One engine', line: 'The same drive on one engine.' },
-  steps: { name: 'Steps', line: 'Settings in order, the lever first.' },
-  hold: { name: 'One hold', line: 'One setting; the eye on the pointers.' },
-} as const satisfies Record<string, Group>;
+  ice: { name: 'In ice', line: 'Every speed is a little higher.' },
+  motor: { name: 'A warm motor', line: 'Hold, rest, go on.' },
+  driving: { name: 'Another flies', line: 'You drive the flaps and watch.' },
+  workload: { name: 'Workload', line: 'Other things want you while you hold.' },
+  other: { name: 'Another aeroplane', line: 'The same job on another airframe.' },
+};
 
-type Asked = Pick<Scenario, 'role' | 'speedHold' | 'task' | 'start' | 'recognition'> & { readonly events: readonly { readonly do: string }[] };
+type Asked = Pick<Scenario, 'group' | 'role' | 'speedHold' | 'task' | 'start' | 'recognition'> & { readonly events: readonly { readonly do: string }[] };
 
 /** Whether callouts will come; not which, and not when. */
 export const hasWorkload = ({ events }: Pick<Asked, 'events'>): boolean => events.some((event) => event.do === 'callout');
 
 export function groupOf(scenario: Asked, airframe: Airframe): Group {
-  const { role, speedHold, task, start, recognition } = scenario;
+  const { group, role, speedHold, task, start, recognition } = scenario;
+  if (group !== undefined) return GROUPS[group];
   const farthest = Math.max(...task.settings);
   if (recognition?.measuring) return GROUPS.measuring;
   if (role === 'driving') return GROUPS.driving;
@@ -33,7 +43,9 @@ export function groupOf(scenario: Asked, airframe: Airframe): Group {
   if (Math.min(...task.settings) < start.flapDeg) return GROUPS.retraction;
   if (!speedHold || farthest > airframe.horn.landingBandDeg) return GROUPS.thrust;
   if (start.liveEngines === 1) return GROUPS.engine;
-  return task.settings.length > 1 ? GROUPS.steps : GROUPS.hold;
+  if (start.icing) return GROUPS.ice;
+  if (task.settings.length > 1) return start.flapDeg === 0 ? GROUPS.clean : GROUPS.steps;
+  return recognition === undefined ? GROUPS.calls : GROUPS.holds;
 }
 
 /**

@@ -23,3 +23,14 @@ describe(`the golden record of model ${MODEL_VERSION}`, () => {
     expect(flight.outcome).toBe(record.outcome);
   });
 });
+
+describe('a record of a model before this one', () => {
+  const before = recordSchema.parse(JSON.parse(readFileSync(new URL('model-1.json', import.meta.url), 'utf8')));
+  it('is read and shown, its outcome as stored, and refused as not replayable here', () => {
+    expect(before.outcome).toBe('caught');
+    const said = verify(before);
+    expect(said).toMatchObject({ ok: false, replayable: false });
+    expect(said.refused.map(({ code }) => code)).toContain('model');
+    expect(JSON.stringify(said.refused)).toContain('not replayable here');
+  });
+});

@@ -69,6 +69,10 @@ test('each kind of drill stands under its own heading', () => {
   const group = (change: Partial<Scenario>): string => groupOf({ ...first, events: [], role: 'flying', speedHold: true, ...change }, airframe).name;
   const hold = { settings: [16], limitS: 180 };
   expect(group({ task: hold })).toBe('One hold');
+  expect(group({ task: hold, recognition: undefined })).toBe('Hold and call');
+  expect(group({ task: { settings: [4, 9], limitS: 180 }, start: { ...start, flapDeg: 0 } })).toBe('From clean');
+  expect(group({ task: hold, start: { ...start, icing: true } })).toBe('In ice');
+  expect(group({ task: hold, group: 'around' })).toBe('Going around');
   expect(group({ task: { settings: [9, 16], limitS: 180 } })).toBe('Steps');
   expect(group({ task: { settings: [9, 4], limitS: 180 }, start: { ...start, flapDeg: 16 } })).toBe('Retraction');
   expect(group({ task: { settings: [36], limitS: 180 } })).toBe('Gear and thrust');

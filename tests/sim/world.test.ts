@@ -96,7 +96,7 @@ describe('a world', () => {
 
   it('mirrors: the fault on the other side gives the mirrored state to the last bit', () => {
     const swap = (key: string): string => (key.startsWith('left') ? `right${key.slice(4)}` : key.startsWith('right') ? `left${key.slice(5)}` : key);
-    const flips = ['rollRate', 'bankRad', 'control', 'controlSum', 'onsetSign'];
+    const flips = ['rollRate', 'bankRad', 'control', 'controlSum', 'onsetSign', 'turnedRad'];
     fc.assert(fc.property(fc.constantFrom(...KINDS.filter((kind) => kind !== 'bias' && kind !== 'drift')), log, (kind, commands) => {
       const even = commands.filter(({ do: what }) => what !== 'turn' && what !== 'goAround');
       const right = advance(worldOf(kind, 'right'), even, SECONDS * 100).state;
