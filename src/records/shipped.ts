@@ -1,6 +1,7 @@
-/** The shipped scenarios and sets as they are written, for whoever writes their own. They give a drill away: no trainee's page asks for them. */
+/** The shipped scenarios, sets and airframes as they are written, for whoever writes their own. They give a drill away: no trainee's page asks for them. */
 
 const drills = import.meta.glob<string>('../../scenarios/drills/*.json', { query: '?raw', import: 'default', eager: true });
+const airframes = import.meta.glob<string>('../../scenarios/airframes/*.json', { query: '?raw', import: 'default', eager: true });
 const sets = import.meta.glob<string>('../../scenarios/sets/*.json', { query: '?raw', import: 'default', eager: true });
 
 export interface ShippedFile {
@@ -14,3 +15,4 @@ const files = (texts: Readonly<Record<string, string>>): ShippedFile[] =>
 
 export const drillFiles = (): ShippedFile[] => files(drills);
 export const setFiles = (): ShippedFile[] => files(sets);
+export const airframeFiles = (): ShippedFile[] => files(airframes);

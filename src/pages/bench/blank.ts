@@ -1,4 +1,10 @@
 /** Where a new file begins: sound, and with nothing in it that need not be. */
+import airframeA from '../../../scenarios/airframes/airframe-a.json?raw';
+
+/** Every number of an airframe must be there, so it begins as the first shipped one under another name. */
+export const emptyAirframe = airframeA
+  .replace(/^\/\/.*\n/, '').replace(/ *"\$schema".*\n/, '')
+  .replace('"airframe-a"', '"my-airframe"').replace('"Airframe A (invented)"', '"New airframe"');
 
 /** Nothing goes wrong in it yet: a hold from 4 to 16. */
 export const emptyScenario = `{

@@ -1,4 +1,5 @@
 /** What the bench needs of the rest of the house, as `house.bench`. */
+import type { Budget, BudgetRequest } from '../../../sim/index.js';
 import type { BenchKind, Known } from './kinds.js';
 
 /** A shipped file to begin from. */
@@ -19,4 +20,6 @@ export interface BenchKit extends Known {
 
 export interface BenchHouse {
   kit(): Promise<BenchKit>;
+  /** A release budget, worked out apart from the page. */
+  budget(request: BudgetRequest): Promise<Budget>;
 }

@@ -2,14 +2,15 @@
 import {
   type Airframe, FILE_SCHEMAS, type Scenario, type SetFile, type Shape, shapeOf, type TraineeFile,
 } from '../../../sim/files/index.js';
-import { type Read, readScenario, readSet, readTrainee } from '../../text/index.js';
-import { emptyScenario, emptySet, emptyTrainee } from './blank.js';
+import { type Read, readAirframe, readScenario, readSet, readTrainee } from '../../text/index.js';
+import { emptyAirframe, emptyScenario, emptySet, emptyTrainee } from './blank.js';
 
 /** What a sound file of each kind comes to. */
 export interface BenchValues {
   scenario: Scenario;
   set: SetFile;
   trainee: TraineeFile;
+  airframe: Airframe;
 }
 export type BenchKind = keyof BenchValues;
 export type BenchValue = { [K in BenchKind]: { readonly kind: K; readonly value: BenchValues[K] } }[BenchKind];
@@ -39,6 +40,7 @@ export const KINDS: { readonly [K in BenchKind]: Kind<K> } = {
     read: (text, file, { airframes, drills }) => readSet(text, file, (name) => airframes.get(name), (name) => drills.get(name)),
   },
   trainee: { noun: 'trainee', shape: shapeOf(FILE_SCHEMAS.trainee), blank: emptyTrainee, read: (text, file) => readTrainee(text, file) },
+  airframe: { noun: 'airframe', shape: shapeOf(FILE_SCHEMAS.airframe), blank: emptyAirframe, read: (text, file) => readAirframe(text, file) },
 };
 
 export const BENCH_KINDS = Object.keys(KINDS) as readonly BenchKind[];

@@ -2,6 +2,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { ComponentType } from 'preact';
+import { AirframePanel } from './airframes/panel.js';
 import type { BenchProps } from './bench.js';
 import { Coverage } from './coverage/coverage.js';
 import { Form } from './form/form.js';
@@ -25,6 +26,7 @@ const PANELS: { readonly [K in BenchKind]: readonly Panel[] } = {
   scenario: [{ name: 'Preview', is: Preview }, { name: 'Lesson sheet', is: Lesson }, { name: 'Coverage', is: Coverage }],
   set: [{ name: 'Gates and figures', is: SetPanel }],
   trainee: [{ name: 'What it does', is: TraineePanel }],
+  airframe: [{ name: 'What it comes to', is: AirframePanel }],
 };
 
 export interface WriteProps extends BenchProps {
