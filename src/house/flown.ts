@@ -2,6 +2,7 @@
 import type { ShelvedSet } from '../records/sets.js';
 import type { Shelved } from '../records/shelf.js';
 import type { Flown } from '../pages/house.js';
+import { flightOf } from './own.js';
 
 let shelved: Promise<Shelved[]> | null = null;
 export const shelf = (): Promise<Shelved[]> => (shelved ??= import('../records/shelf.js').then((module) => module.shelf()));
@@ -20,8 +21,18 @@ export const practiceSet = (): Promise<{ of: ShelvedSet['of']; stopDegPerS: numb
   throw new Error('no shipped set has a side that stops');
 }));
 
-/** The scenario that is flown, and its dice. */
+/** The scenario that is flown, and its dice. Sealed, whatever it comes from: its record is the trainee's. */
 export async function flownOf(of: Flown): Promise<Shelved & { seed: number }> {
+  const [found, { sealed }] = await Promise.all([lookUp(of), import('../../sim/files/index.js')]);
+  return { ...found, scenario: sealed(found.scenario) };
+}
+
+async function lookUp(of: Flown): Promise<Shelved & { seed: number }> {
+  if ('own' in of) {
+    const flight = await flightOf(of.own);
+    if (flight === null) throw new RangeError('there is no such run');
+    return { ...flight, seed: flight.seed ?? (crypto.getRandomValues(new Uint32Array(1))[0] as number) };
+  }
   if ('drill' in of) {
     const drill = (await shelf())[of.drill - 1];
     if (drill === undefined) throw new RangeError(`there is no drill ${of.drill}`);

@@ -7,6 +7,7 @@ import { fly, speaker, warm } from './cabin.js';
 import { practiceSet, sets, shelf } from './flown.js';
 import { keeper } from './keeper.js';
 import { card, keys } from './keys.js';
+import { own } from './own.js';
 
 const APP = 'evenhand 0.1.0';
 
@@ -34,6 +35,7 @@ export const house: House = {
     const [all, { cardOf }] = await Promise.all([shelf(), import('../pages/card.js')]);
     return all.map((one, index) => cardOf(one, index + 1));
   },
+  own,
   sets: async () => {
     const [all, { setCard }] = await Promise.all([sets(), import('../pages/setcard.js')]);
     return all.map(({ of }, index) => setCard(of, index + 1));

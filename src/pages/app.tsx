@@ -11,6 +11,7 @@ import { Later } from './later.js';
 import { PersonPage } from './person.js';
 import { Practice, PracticeFlight } from './practice.js';
 import { Say } from './say.js';
+import { OwnBrief, OwnLink, OwnRun, OwnSay } from './own/own.js';
 import { goInstead, lastDrill, left, route, started } from './session.js';
 import { SetPage } from './setpage.js';
 import { SetRun, SetSay } from './setrun.js';
@@ -22,7 +23,7 @@ export function App({ house }: { house: House }) {
     case 'choose': return <Choose house={house} />;
     case 'brief': return <Brief key={now.number} house={house} number={now.number} seed={now.seed} />;
     case 'run': return started.value ? <DrillRun key={now.number} house={house} number={now.number} seed={now.seed} /> : <NotStarted number={now.number} seed={now.seed} />;
-    case 'say': return <Say house={house} number={now.number} seed={now.seed} />;
+    case 'say': return <Say house={house} back={{ page: 'brief', number: now.number, seed: now.seed }} flewIt={() => lastDrill.value === now.number} />;
     case 'debrief': return <Debrief house={house} />;
     case 'settings': return <Setup house={house} />;
     case 'set': return <SetPage key={now.number} house={house} number={now.number} />;
@@ -32,6 +33,10 @@ export function App({ house }: { house: House }) {
     case 'practice-run': return <PracticeFlight house={house} />;
     case 'logbook': return <Logbook house={house} />;
     case 'person': return <PersonPage house={house} />;
+    case 'own': return <OwnBrief key={now.id} house={house} id={now.id} />;
+    case 'own-run': return <OwnRun key={now.id} house={house} id={now.id} />;
+    case 'own-say': return <OwnSay house={house} id={now.id} />;
+    case 'own-link': return <OwnLink key={now.code} house={house} code={now.code} />;
     case 'bench': return <Later title="Bench" kind="bench" fetch={() => import('./bench/bench.js').then(({ Bench }) => Bench)} props={{ house, link: now.link }} />;
     case 'nowhere': return <Nowhere />;
   }

@@ -1,5 +1,6 @@
 /** The brief: the task, the aeroplane, what is asked of the hand, what may go wrong at all, and Start. */
 import { useSignal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { CATALOGUE } from './faults.js';
 import { Page } from './frame.js';
@@ -23,17 +24,35 @@ export function Brief({ house, number, seed }: { house: House; number: number; s
   if (failed.value) return <Page title={`Drill ${number}`} kind="brief"><p class="note" role="alert">The brief could not be fetched. Load the page again; if that does not help, the server has gone.</p></Page>;
   if (drill.value === undefined) return <Page title={`Drill ${number}`} kind="brief"><p class="waiting">Fetching the brief …</p></Page>;
   if (drill.value === null) return <NoSuchDrill number={number} />;
-  const { brief, group, facts, rules, measuring, speeds, startKt, way, airframe } = drill.value;
+  const { group } = drill.value;
+  const above = <><a href="#/">All drills</a><span>{group.name}</span></>;
+  return <Briefed house={house} card={drill.value} title={`Drill ${number}`} kind="brief" above={above} start={() => go({ page: 'run', number, seed })} />;
+}
+
+interface BriefedProps {
+  readonly house: House;
+  readonly card: DrillCard;
+  /** Never what the run holds. */
+  readonly title: string;
+  readonly kind: string;
+  readonly above: ComponentChildren;
+  /** Leads into the run. */
+  readonly start: () => void;
+}
+
+/** The brief of whatever is flown. */
+export function Briefed({ house, card, title, kind, above, start }: BriefedProps) {
+  const { brief, facts, rules, measuring, speeds, startKt, way, airframe } = card;
   return (
-    <Page title={`Drill ${number}`} kind="brief">
+    <Page title={title} kind={kind}>
       <Left />
-      <p class="above"><a href="#/">All drills</a><span>{group.name}</span></p>
-      <h1>Drill {number}</h1>
+      <p class="above">{above}</p>
+      <h1>{title}</h1>
       <div class="columns">
         <div>
           <p class="large">{brief}</p>
           <div class="start">
-            <button class="button" type="button" onClick={() => { house.unlock(); started.value = true; go({ page: 'run', number, seed }); }}>Start</button>
+            <button class="button" type="button" onClick={() => { house.unlock(); started.value = true; start(); }}>Start</button>
             <p>{measuring ? 'Measuring: in the aeroplane let go in doubt.' : 'Two pointers part: let go, call it, look again, fly.'}</p>
           </div>
           {!house.isolated && COARSE}

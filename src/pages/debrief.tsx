@@ -18,7 +18,7 @@ import { Replay } from './replay.js';
 import { fragmentOf } from './route.js';
 import { SaveAs } from './saveas.js';
 import { callSentence, cost, headline } from './sentences.js';
-import { fromFile, lastDrill, record } from './session.js';
+import { fromFile, lastDrill, lastOwn, record } from './session.js';
 import { assistedBy, OUTCOME_MEANS, OUTCOME_WORDS, tight, whyVoid } from './words.js';
 
 export function Debrief({ house }: { house: House }) {
@@ -32,9 +32,12 @@ export function Debrief({ house }: { house: House }) {
     house.debrief(run).then((all) => { facts.value = all; }, (problem: unknown) => { failed.value = problem instanceof Error ? problem.message : String(problem); });
   }, [house, run]);
   if (run === null) return <Empty house={house} />;
-  const again = fromFile.value ? null : lastDrill.value;
+  const own = fromFile.value ? null : lastOwn.value;
+  const again = fromFile.value || own !== null ? null : lastDrill.value;
   const tools = (
     <>
+      {own?.from === 'bench' && <a class="plain" href="#/bench">Back to the bench</a>}
+      {own !== null && <a class="plain" href={fragmentOf({ page: 'own', id: own.id })}>Fly again</a>}
       {again !== null && <a class="plain" href={fragmentOf({ page: 'brief', number: again, seed: null })}>Fly again</a>}
       <button class="plain" type="button" onClick={() => void house.save(run)}>Save record</button>
       <button class="plain" type="button" onClick={() => print()}>Print</button>
@@ -47,10 +50,19 @@ export function Debrief({ house }: { house: House }) {
       {facts.value === null && <Stored run={run} />}
       {facts.value && <Told key={run.digest} house={house} run={run} facts={facts.value} />}
       {again !== null && <p class="small next"><a href={fragmentOf({ page: 'brief', number: again, seed: null })}>Fly drill {again} again</a> <a href="#/">All drills</a> <a href="#/logbook">Logbook</a> <span>The logbook keeps the run on this machine; its saved record can be opened anywhere.</span></p>}
+      {own !== null && <OwnNext own={own} />}
       <Opening house={house} />
     </Page>
   );
 }
+
+/** Where a run from a bench leads on to. */
+const OwnNext = ({ own }: { own: NonNullable<typeof lastOwn.value> }) => (
+  <p class="small next">
+    {own.from === 'bench' && <a href="#/bench">Back to the bench</a>} <a href={fragmentOf({ page: 'own', id: own.id })}>Fly it again</a> <a href="#/logbook">Logbook</a>
+    <span>The logbook keeps the run on this machine; its saved record can be opened anywhere.</span>
+  </p>
+);
 
 function Told({ house, run, facts }: { house: House; run: RunRecord; facts: Facts }) {
   const { score, passed } = facts.flight;

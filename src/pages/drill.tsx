@@ -8,7 +8,7 @@ import type { Picture } from '../view/picture.js';
 import { SHORT_CAUTION } from './frame.js';
 import type { Flown, Flying, House } from './house.js';
 import type { Route } from './route.js';
-import { fromFile, record, route, started } from './session.js';
+import { fromFile, lastOwn, record, route, started } from './session.js';
 import { bindings, latchedHold, letters, look, loudness, muted, spokenPointers } from './settings.js';
 import { isNews } from './news.js';
 import { keepFocus, Tabs } from './tabs.js';
@@ -16,7 +16,7 @@ import { Frozen, Talk } from './talk.js';
 import { Twins } from './twins.js';
 
 /** Where a run leads that has ended by itself. */
-const BEHIND: readonly Route['page'][] = ['say', 'set-say', 'practice'];
+const BEHIND: readonly Route['page'][] = ['say', 'own-say', 'set-say', 'practice'];
 
 type Why = 'pause' | 'focusLost' | 'hidden';
 
@@ -59,6 +59,7 @@ export function Drill({ house, of, name, over: isOver, left: isLeft }: Props) {
     host.focus({ preventScroll: true });
     void taskOf(house, of).then((words) => { task.value = words; });
     const onEnd = (run: NonNullable<typeof record.value>): void => {
+      if (!('own' in of)) lastOwn.value = null;
       if (over) return isLeft(run);
       record.value = run;
       fromFile.value = false;
@@ -145,6 +146,7 @@ export function Drill({ house, of, name, over: isOver, left: isLeft }: Props) {
 /** The task in the head of the page. */
 async function taskOf(house: House, of: Flown): Promise<string> {
   if ('practice' in of) return 'let go when they part';
+  if ('own' in of) return `flaps to ${(await house.own.flight(of.own))?.card.to.join(', then ') ?? ''}`;
   if ('set' in of) return `flaps toward ${(await house.sets())[of.set - 1]?.to ?? ''}`;
   return `flaps to ${(await house.drills())[of.drill - 1]?.to.join(', then ') ?? ''}`;
 }

@@ -10,6 +10,7 @@ import type { Group } from './asks.js';
 import type { BenchHouse } from './bench/house.js';
 import type { Ongoing } from './ongoing.js';
 import type { Margin } from './marginplace.js';
+import type { OwnHouse } from './own/house.js';
 import type { SetCard } from './setcard.js';
 import type { KeyChanges } from './settings.js';
 
@@ -52,8 +53,8 @@ export interface Flying {
   close(): void;
 }
 
-/** What is flown: a drill, with its dice where they are chosen, a run of a set, or one of a practice. */
-export type Flown = { readonly practice: PracticeRun } | { readonly drill: number; readonly seed: number | null } | { readonly set: number; readonly attempt: Attempt; readonly place: number };
+/** What is flown: a drill, with its dice where they are chosen, a run that was handed on from a bench, a run of a set, or one of a practice. */
+export type Flown = { readonly own: string } | { readonly practice: PracticeRun } | { readonly drill: number; readonly seed: number | null } | { readonly set: number; readonly attempt: Attempt; readonly place: number };
 
 export interface Cabin {
   /** Where the canvas goes, and what the hands touch. */
@@ -130,6 +131,7 @@ export interface House {
   /** Whether the page is isolated, so that its clock is fine-grained. */
   readonly isolated: boolean;
   drills(): Promise<DrillCard[]>;
+  readonly own: OwnHouse;
   sets(): Promise<readonly SetCard[]>;
   /** Name of a set in the logbook; no page shows it. */
   setName(number: number): Promise<string>;

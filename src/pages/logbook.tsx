@@ -8,7 +8,7 @@ import type { House } from './house.js';
 import { entries, filter, next, people, readOn, refresh, removed, total, trouble, TROUBLES, withBook } from './logged.js';
 import { People } from './people.js';
 import { OutcomeSign } from './outcome.js';
-import { fromFile, go, lastDrill, record } from './session.js';
+import { fromFile, go, lastDrill, lastOwn, record } from './session.js';
 import { degrees, OUTCOME_WORDS, percent, seconds } from './words.js';
 
 /** Times as this machine's language writes them. */
@@ -89,6 +89,7 @@ function Row({ house, entry }: { house: House; entry: Entry }) {
       record.value = run;
       fromFile.value = false;
       lastDrill.value = drill;
+      lastOwn.value = null;
       go({ page: 'debrief' });
     });
   };

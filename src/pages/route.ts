@@ -11,9 +11,13 @@ export type Route =
   | { readonly page: 'person' }
   /** `link`: a document that came in the address itself. */
   | { readonly page: 'bench'; readonly link: string | null }
+  /** A run that was written on a bench: handed on under an opaque id, or in the address itself. */
+  | { readonly page: 'own' | 'own-run' | 'own-say'; readonly id: string }
+  | { readonly page: 'own-link'; readonly code: string }
   | { readonly page: 'nowhere' };
 
 const SET_STEPS: Readonly<Record<string, 'set' | 'set-run' | 'set-say'>> = { '': 'set', run: 'set-run', say: 'set-say' };
+const OWN_STEPS: Readonly<Record<string, 'own' | 'own-run' | 'own-say'>> = { '': 'own', run: 'own-run', say: 'own-say' };
 const STEPS: Readonly<Record<string, 'brief' | 'run' | 'say'>> = { '': 'brief', run: 'run', say: 'say' };
 
 export function routeOf(fragment: string): Route {
@@ -26,6 +30,10 @@ export function routeOf(fragment: string): Route {
   if (path === 'practice/run') return { page: 'practice-run' };
   if (path === 'person') return { page: 'person' };
   if (path === 'bench') return { page: 'bench', link: new URLSearchParams(query).get('s') };
+  if (path === 'own') return { page: 'own-link', code: new URLSearchParams(query).get('s') ?? '' };
+  const own = /^own\/([0-9a-f]{32})(?:\/(\w+))?$/.exec(path);
+  const flown = own === null ? undefined : OWN_STEPS[own[2] ?? ''];
+  if (own !== null && flown !== undefined) return { page: flown, id: own[1] as string };
   const set = /^set\/([1-9]\d{0,3})(?:\/(\w+))?$/.exec(path);
   const step = set === null ? undefined : SET_STEPS[set[2] ?? ''];
   if (set !== null && step !== undefined) return { page: step, number: Number(set[1]) };
@@ -42,10 +50,12 @@ function seedOf(query: string): number | null {
 }
 
 const PLAIN = { choose: '#/', debrief: '#/debrief', settings: '#/settings', logbook: '#/logbook', person: '#/person', practice: '#/practice', 'practice-run': '#/practice/run' } as const;
-const BEHIND = { set: '', 'set-run': '/run', 'set-say': '/say', brief: '', run: '/run', say: '/say' } as const;
+const BEHIND = { own: '', 'own-run': '/run', 'own-say': '/say', set: '', 'set-run': '/run', 'set-say': '/say', brief: '', run: '/run', say: '/say' } as const;
 
 export function fragmentOf(route: Exclude<Route, { page: 'nowhere' }>): string {
   if ('link' in route) return `#/bench${route.link === null ? '' : `?s=${encodeURIComponent(route.link)}`}`;
+  if ('code' in route) return `#/own?s=${route.code}`;
+  if ('id' in route) return `#/own/${route.id}${BEHIND[route.page]}`;
   if (!('number' in route)) return PLAIN[route.page];
   if (!('seed' in route)) return `#/set/${route.number}${BEHIND[route.page]}`;
   return `#/drill/${route.number}${BEHIND[route.page]}${route.seed === null ? '' : `?seed=${route.seed}`}`;

@@ -5,7 +5,8 @@ import type { RunRecord } from '../../sim/files/index.js';
 import { Fan, gaugeOf } from './fan.js';
 import { Page } from './frame.js';
 import type { House } from './house.js';
-import { goInstead, gone, lastDrill, record } from './session.js';
+import type { Route } from './route.js';
+import { goInstead, gone, record } from './session.js';
 
 type Said = NonNullable<RunRecord['assessment']>;
 
@@ -15,7 +16,15 @@ const SIDES = [['left', 'Left'], ['right', 'Right'], ['unsure', 'Cannot say']] a
 /** Farthest that the slider goes, deg. */
 const MOST_DEG = 6;
 
-export function Say({ house, number, seed }: { house: House; number: number; seed: number | null }) {
+interface Props {
+  readonly house: House;
+  /** The brief of what was flown. */
+  readonly back: Exclude<Route, { page: 'nowhere' }>;
+  /** Whether this tab flew it last. */
+  readonly flewIt: () => boolean;
+}
+
+export function Say({ house, back, flewIt }: Props) {
   const split = useSignal<Said['split']>(null);
   const side = useSignal<NonNullable<Said['side']> | null>(null);
   const apart = useSignal<number | null>(null);
@@ -24,8 +33,8 @@ export function Say({ house, number, seed }: { house: House; number: number; see
   const run = record.value;
   useEffect(() => {
     if (run !== null) return;
-    gone.value = lastDrill.value === number;
-    goInstead({ page: 'brief', number, seed });
+    gone.value = flewIt();
+    goInstead(back);
   }, [run]);
   if (run === null) return null;
   const none = split.value === 'no';

@@ -26,6 +26,9 @@ const LAST = 'evenhand.last';
 /** The drill flown last in this tab, for flying it again. Its number outlives a reload; the run itself does not. */
 export const lastDrill = signal<number | null>(lastKept());
 
+/** The run from a bench that was flown last on this page, for flying it again and for the way back; null where the last run was none. */
+export const lastOwn = signal<{ readonly id: string; readonly from: 'bench' | 'link' } | null>(null);
+
 function lastKept(): number | null {
   try {
     const kept = Number(sessionStorage.getItem(LAST));
