@@ -6,6 +6,7 @@ import { airframeFigures, type AirframeFigures } from '../../../../sim/index.js'
 import type { BenchProps } from '../bench.js';
 import { BudgetTable } from './budget.js';
 import { Glance } from './glance.js';
+import { holdOn } from './hold.js';
 import { RateFigure } from './ratefigure.js';
 import { Relations } from './relations.js';
 import { DriveTable, HornTable, SpeedsTable, SplitTable } from './tables.js';
@@ -20,6 +21,7 @@ export function AirframePanel({ house, kit, draft }: BenchProps) {
   return (
     <>
       {draft.read.value.value === null && <p class="note">These are the figures of the last sound state; the problems are listed above.</p>}
+      <p class="workshop-fly"><button class="button quiet" type="button" onClick={() => draft.open({ kind: 'scenario', name: `hold-on-${airframe.name}`, text: holdOn(airframe), own: null })}>New scenario on this airframe</button> <span class="small">It carries the airframe in full. Undo leads back.</span></p>
       <Workshop airframe={airframe} others={kit.airframes} work={house.bench.budget} />
     </>
   );
