@@ -10,6 +10,7 @@ export { hazardStrikes, hazardTicks } from './agenda-of.js';
 export { CLEARABLE, clearFault, isClearable } from './clear.js';
 export { expand } from './expand.js';
 export { byOrder, isOfFlying, type Command, type Rank } from './command.js';
+export { readyFor, settled } from './settle.js';
 export { copyState, initialState, restore, snapshot, STATE_KEYS, type State, type StateKey } from './state.js';
 export { startHash, type Hash } from './hash.js';
 export { growth, leftPointer, rightPointer, shownDifference } from './pointers.js';

@@ -2,6 +2,8 @@
 export { airframeSchema, type Airframe } from './airframe.js';
 export { scenarioSchema, type Scenario } from './scenario.js';
 export { ready, type ReadyScenario } from '../ready.js';
+export { type Parameter } from './parameter.js';
+export { readyFor, settled, valueAt, valuesCount, type OpenParameter } from '../settle.js';
 export { airframeOf, misfitsOf, type Lookup } from './resolve.js';
 export { misfits } from './fit.js';
 export { type Misfit } from './misfit.js';

@@ -19,9 +19,24 @@ export type FileKind = keyof typeof FILE_SCHEMAS;
 export function jsonSchemas(): Record<FileKind, object> {
   const make = (schema: z.ZodMiniType) => z.toJSONSchema(schema, { target: 'draft-7', io: 'input', override: ({ jsonSchema }) => withUnit(jsonSchema) });
   return {
-    airframe: make(airframeSchema), scenario: make(scenarioSchema), inputs: make(inputsSchema), record: make(recordSchema), trainee: make(traineeSchema),
+    airframe: make(airframeSchema), scenario: takingParameters(make(scenarioSchema)), inputs: make(inputsSchema), record: make(recordSchema), trainee: make(traineeSchema),
     set: make(setSchema), course: make(courseSchema),
   };
+}
+
+/** In a scenario a parameter may stand for any number, but in what declares the parameters. */
+function takingParameters(schema: object): object {
+  const taken = { type: 'object', properties: { parameter: { type: 'string', description: 'Name of a parameter of this file.' } }, required: ['parameter'], additionalProperties: false };
+  const open = (node: unknown): unknown => {
+    if (Array.isArray(node)) return node.map(open);
+    if (node === null || typeof node !== 'object') return node;
+    const { type, minimum, maximum, description, default: fallback, ...rest } = node as Record<string, unknown>;
+    if (type === 'number' && 'const' in rest) return node;
+    if (type === 'number' || type === 'integer') return { description, ...(fallback === undefined ? {} : { default: fallback }), anyOf: [{ type, minimum, maximum, ...rest }, { $ref: '#/definitions/taken' }] };
+    return Object.fromEntries(Object.entries(node).map(([key, inner]) => [key, key === 'parameters' ? inner : open(inner)]));
+  };
+  const opened = open(schema) as { definitions?: object };
+  return { ...opened, definitions: { ...opened.definitions, taken } };
 }
 
 /** The unit goes into the description, as JSON Schema has no word for it. */

@@ -9,6 +9,7 @@ export function recordMisfits({ scenario, airframe }: Pick<RunRecord, 'scenario'
   const asked = scenario.airframe;
   const same = typeof asked === 'string' ? asked === airframe.name : canonical(asked) === canonical(airframe);
   return [
+    ...(scenario.parameters === undefined ? [] : [{ path: ['scenario', 'parameters'], allowed: 'none: a record holds the numbers themselves' }]),
     ...(same ? [] : [{ path: ['scenario', 'airframe'], allowed: `the airframe of the record (${airframe.name})` }]),
     ...misfits(scenario, airframe).map(({ path, allowed }) => ({ path: ['scenario', ...path], allowed })),
   ];

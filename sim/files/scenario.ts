@@ -7,6 +7,7 @@ import { airframeSchema } from './airframe.js';
 import { eventSchema } from './event.js';
 import { faultSchema } from './fault.js';
 import { formatKey, name, quantity, schemaKey, text, time, whole, word } from './quantity.js';
+import { parametersSchema } from './parameter.js';
 import { cycleOfAfter, namesOf, unknownAfter } from './names.js';
 import { clearMisfits, repeatMisfits } from './repeated.js';
 import { LONGEST_S } from './trigger.js';
@@ -64,6 +65,7 @@ export const scenarioSchema = z.strictObject({
   title: text("The instructor's name of the scenario; the trainee never sees it.", 120),
   brief: text('What the trainee is told before the run.', 2000),
   notes: z.optional(text("The instructor's notes; the trainee never sees them.", 8000)),
+  parameters: z.optional(parametersSchema),
   order: z.optional(whole('Place among the shipped drills, from 1.', '1', 1, 999)),
   group: z.optional(word('Heading under which the first page lists a shipped drill; read off task, start and part if left out.', GROUP_WORDS)),
   skill: z.optional(text('The one skill that the drill teaches.', 200)),

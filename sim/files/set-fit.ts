@@ -32,6 +32,7 @@ export function setMisfits(set: SetFile, airframes: Lookup, scenarios: ScenarioL
   return [
     ...misfits(base, airframe).map(({ path, allowed }) => ({ path: inside ? ['scenario', ...path] : ['scenario'], allowed })),
     ...broken([
+      [base.parameters === undefined, at('parameters'), 'no parameter that is drawn'],
       [base.faults.length === 0, at('faults'), 'no fault: the set has its own'],
       [base.recognition === undefined, at('recognition'), 'no recognition: the set says what is scored'],
       [base.task.settings.length === 1, at('task.settings'), 'one setting'],

@@ -1,6 +1,7 @@
 /** A sweep cut into parts that may be flown anywhere and in any order, and put together again. */
 import type { Airframe } from '../files/airframe.js';
-import type { ReadyScenario } from '../ready.js';
+import type { Scenario } from '../files/scenario.js';
+import { readyFor } from '../settle.js';
 import type { Trainee } from '../trainee/fly.js';
 import type { TraineeName } from '../trainee/numbers.js';
 import { DIFFICULTY_RUNS, HOLDS_ON, ORDINARY } from './difficulty.js';
@@ -48,7 +49,8 @@ export function together(flown: readonly { readonly part: Part; readonly rows: r
 
 /** What is swept: plain data that a worker can be sent. */
 export interface SweepOrder {
-  readonly scenario: ReadyScenario;
+  /** Its drawn parameters are drawn anew in every run. */
+  readonly scenario: Scenario;
   readonly airframe: Airframe;
   readonly trainee: Trainee;
   /** A seed a run. */
@@ -58,5 +60,5 @@ export interface SweepOrder {
 /** Flies a part. */
 export function flyPart({ scenario, airframe, trainee, seeds }: SweepOrder, part: Part): SweepRow[] {
   const by = part.of === 'sweep' ? trainee : FLOWN_BY[part.of];
-  return seeds.slice(part.from, part.to).map((seed) => flyRow(scenario, airframe, seed, by));
+  return seeds.slice(part.from, part.to).map((seed) => flyRow(readyFor(scenario, airframe, seed), airframe, seed, by));
 }

@@ -1,7 +1,7 @@
 /** From what was typed on the command line to a scenario, an inputs file or a record that is right. */
 import { readySet, TRAINEES, type ReadySet, type Trainee, type Trial } from '../../sim/index.js';
-import { airframeOf, type Airframe, baseOf, type Inputs, numbersOf, ready, type ReadyScenario, type RunRecord } from '../../sim/files/index.js';
-import { looksLikeSet, nearest, readAirframe, readInputs, readRecord, readScenario, readSet, readTrainee, readTrials, type Read } from '../text/index.js';
+import { airframeOf, type Airframe, baseOf, type Inputs, numbersOf, readyFor, type ReadyScenario, type RunRecord, type Scenario } from '../../sim/files/index.js';
+import { looksLikeSet, nearest, readAirframe, readInputs, readRecord, readScenario, readSet, readTrainee, readTrials, type Read, type Values } from '../text/index.js';
 import { readText } from './paper.js';
 import { counted } from './problems.js';
 import { airframeNames, airframes, drillNames, drillPath, drills, setNames, setPath } from './shipped.js';
@@ -19,14 +19,23 @@ export function openSet(typed: string): ReadySet | null {
   return 'base' in found ? readySet(set, found.base, found.airframe) : null;
 }
 
-/** A scenario by path, or a shipped drill by name, ready to be flown. @throws Trouble with every problem of the file. */
-export function openScenario(typed: string): { scenario: ReadyScenario; airframe: Airframe } {
+/**
+ * A scenario by path, or a shipped drill by name; what is drawn in it is still to be drawn.
+ * @param values numbers of its parameters, set beforehand @throws Trouble with every problem of the file.
+ */
+export function openDrill(typed: string, values: Values): { scenario: Scenario; airframe: Airframe } {
   const lookup = airframes();
   const file = fileOf(typed);
-  const scenario = used(readScenario(readText(file), file, lookup), file);
+  const scenario = used(readScenario(readText(file), file, lookup, values), file);
   const airframe = airframeOf(scenario, lookup);
   if (airframe === undefined) throw new Trouble(`${file}: its airframe is not there`);
-  return { scenario: ready(scenario, airframe), airframe };
+  return { scenario, airframe };
+}
+
+/** The same, ready to be flown with the dice of a seed. @throws Trouble with every problem of the file. */
+export function openScenario(typed: string, seed: number, values: Values = {}): { scenario: ReadyScenario; airframe: Airframe } {
+  const { scenario, airframe } = openDrill(typed, values);
+  return { scenario: readyFor(scenario, airframe, seed), airframe };
 }
 
 /** Plain words are names of drills; anything with a dot or a slash is a path. */

@@ -15,7 +15,7 @@ import { drillNames, setNames, version } from './shipped.js';
 import { sweep, type SweepOptions } from './sweep.js';
 import { addTables } from './tables.js';
 import { DONE, Trouble, WRONG } from './trouble.js';
-import { DEFAULT_SEED, DEFAULT_TRAINEE, port, runs, seed, stepTicks, trainee, within, workers } from './values.js';
+import { DEFAULT_SEED, DEFAULT_TRAINEE, port, runs, seed, settings, stepTicks, trainee, within, workers } from './values.js';
 
 interface Json { json?: boolean }
 
@@ -49,6 +49,7 @@ function commands(io: Io, ended: (code: number) => void): Command {
     .configureOutput({ writeOut: (text) => io.out(text), writeErr: (text) => io.err(text) })
     .addHelpText('after', '\nExit code: 0 done, 1 the thing checked failed, 2 wrong usage or file.\nWith --json a wrong usage or file gives {"ok": false, "error": words, "problems": [as in check], "more": number}.');
   const json = ['--json', 'print one JSON object on standard output, all else on standard error'] as const;
+  const set = ['--set <name=number>', 'the number of a parameter of the scenario; may stand more than once', settings] as const;
   const trace = ['--trace <s>', 'rows every so many seconds, both ends included', stepTicks] as const;
 
   program.command('check').argument('<file...>', 'scenarios, airframes, sets, courses, records, inputs')
@@ -61,7 +62,7 @@ function commands(io: Io, ended: (code: number) => void): Command {
     .option('--seed <n>', 'seed of the dice', seed, DEFAULT_SEED)
     .addOption(new Option('--trainee <name>', `who flies: ${TRAINEES.join(', ')}, or a trainee file by its path`).argParser(trainee).conflicts('inputs'))
     .option('--inputs <file>', 'fly the acts of an inputs file; the run lasts its whole limitS')
-    .option(...trace).option('--record <file>', 'write the record of the run; of a set a folder of records').option(...json)
+    .option(...set).option(...trace).option('--record <file>', 'write the record of the run; of a set a folder of records').option(...json)
     .addHelpText('after', () => ['', `Shipped drills: ${drillNames().join(', ')}`, `Shipped sets: ${setNames().join(', ')}`].join('\n'))
     .addHelpText('after', helpEnd(['evenhand run set-16-from-4 --trainee slow --seed 3', 'evenhand run my-drill.json --inputs hands.json --trace 0.5 --json', 'evenhand run standard-calm --trainee steady --seed 3 --record records'], runOutput))
     .addHelpText('after', helpEnd([], setOutput, 'Of a set, with --json:'))
@@ -72,6 +73,7 @@ function commands(io: Io, ended: (code: number) => void): Command {
     .option('--trainee <name>', `who flies: ${TRAINEES.join(', ')}, or a trainee file by its path`, trainee, DEFAULT_TRAINEE)
     .requiredOption('--runs <n>', 'how many runs', runs)
     .option('--seed <n>', 'seed from which the seeds of the runs are drawn', seed, DEFAULT_SEED)
+    .option(...set)
     .option('--workers <n>', 'worker threads', workers, availableParallelism()).option(...json)
     .addHelpText('after', helpEnd(['evenhand sweep set-16-from-4 --trainee steady --runs 1000', 'evenhand sweep my-drill.json --trainee loaded --runs 10000 --workers 2 --json'], sweepOutput))
     .addHelpText('after', '\nProgress stands on standard error. Ctrl-C stops it: nothing is printed, exit code 130.')

@@ -2,6 +2,7 @@
 import { resolve } from 'node:path';
 import { flyInputs, flyTrainee, type Flown, MODEL_VERSION, traceRows } from '../../sim/index.js';
 import { type Airframe, type ReadyScenario, scriptedRecord } from '../../sim/files/index.js';
+import type { Values } from '../text/index.js';
 import { flownLines, flownOutput } from './flown.js';
 import { type Io, printJson, printLines } from './io.js';
 import { openInputs, openScenario, openSet, openTrainee } from './opened.js';
@@ -21,6 +22,8 @@ export interface RunOptions {
   trace?: number;
   /** Where to write the record: a file, for a set a folder. */
   record?: string;
+  /** Numbers of parameters. */
+  set?: Values;
   json?: boolean;
 }
 
@@ -33,11 +36,12 @@ export function run(io: Io, typed: string, options: RunOptions): number {
   }
   const set = openSet(typed);
   if (set !== null) {
+    if (options.set !== undefined) throw new Trouble(`${typed} is a set: --set is for the parameters of one scenario.`);
     if (options.inputs !== undefined || options.trace !== undefined) throw new Trouble(`${typed} is a set: --inputs and --trace are for one run.`);
     if (options.trainee === undefined) sayWho(io);
     return runSet(io, typed, set, { seed, trainee: options.trainee ?? DEFAULT_TRAINEE, record: options.record, json });
   }
-  const { scenario, airframe } = openScenario(typed);
+  const { scenario, airframe } = openScenario(typed, seed, options.set);
   const flown = options.inputs === undefined
     ? byTrainee(io, scenario, airframe, seed, options.trainee)
     : flyInputs(scenario, airframe, seed, openInputs(options.inputs));

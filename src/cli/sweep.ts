@@ -1,9 +1,10 @@
 /** `sweep`: many runs of one scenario, and how their figures are spread. The same for any number of workers. */
-import { PART_RUNS, partsOf, seedsOf, together, type Part, type Rows, type SweepOrder } from '../../sim/index.js';
+import { type Part, PART_RUNS, partsOf, readyFor, type Rows, seedsOf, type SweepOrder, together } from '../../sim/index.js';
 import { sweptOutput } from '../../sim/files/index.js';
+import type { Values } from '../text/index.js';
 import { crewOf, type FlownPart } from './crew.js';
 import { type Io, printJson, printLines } from './io.js';
-import { openScenario, openTrainee } from './opened.js';
+import { openDrill, openTrainee } from './opened.js';
 import { progressOf } from './progress.js';
 import { sweptLines } from './swept.js';
 import { CANCELLED, DONE } from './trouble.js';
@@ -15,16 +16,18 @@ export interface SweepOptions {
   workers: number;
   /** A name, or the path of a trainee file. */
   trainee?: string;
+  /** Numbers of parameters. */
+  set?: Values;
   json?: boolean;
 }
 
 export async function sweep(io: Io, typed: string, options: SweepOptions): Promise<number> {
   const { seed, runs, workers, trainee = DEFAULT_TRAINEE, json = false } = options;
-  const { scenario, airframe } = openScenario(typed);
+  const { scenario, airframe } = openDrill(typed, options.set ?? {});
   const order: SweepOrder = { scenario, airframe, trainee: openTrainee(trainee), seeds: seedsOf(seed, runs) };
   const rows = await flown(io, order, workers);
   if (rows === null) return CANCELLED;
-  const output = sweptOutput({ scenario: typed, trainee, seed }, scenario, airframe, rows);
+  const output = sweptOutput({ scenario: typed, trainee, seed }, readyFor(scenario, airframe, seed), airframe, rows);
   if (json) printJson(io, output);
   else printLines(io, sweptLines(output));
   return DONE;

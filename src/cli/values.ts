@@ -64,6 +64,13 @@ export function figures(typed: string): number[] {
   return parts;
 }
 
+/** Numbers of parameters: `--set lagFrom=9`, once for each. */
+export function settings(typed: string, before: Record<string, number> | undefined): Record<string, number> {
+  const parts = /^([a-zA-Z][a-zA-Z0-9]{0,31})=(-?\d+(?:\.\d+)?)$/.exec(typed);
+  if (parts === null) throw new InvalidArgumentError('Allowed: the name of a parameter and a number, as in lagFrom=9.');
+  return { ...before, [parts[1] as string]: Number(parts[2]) };
+}
+
 /** An option that may stand more than once. */
 export const gathered = (typed: string, before: number[] | undefined): number[] => [...(before ?? []), figure(typed)];
 

@@ -36,7 +36,9 @@ async function lookUp(of: Flown): Promise<Shelved & { seed: number }> {
   if ('drill' in of) {
     const drill = (await shelf())[of.drill - 1];
     if (drill === undefined) throw new RangeError(`there is no drill ${of.drill}`);
-    return { ...drill, seed: of.seed ?? (crypto.getRandomValues(new Uint32Array(1))[0] as number) };
+    const seed = of.seed ?? (crypto.getRandomValues(new Uint32Array(1))[0] as number);
+    const { settled } = await import('../../sim/index.js');
+    return { ...drill, scenario: settled(drill.scenario, seed), seed };
   }
   if ('practice' in of) {
     const [{ of: set, stopDegPerS }, { practiceScenario }] = await Promise.all([practiceSet(), import('../../sim/index.js')]);

@@ -6,6 +6,7 @@ import {
 import { misfit } from './issues.js';
 import { type Problem, type Read, type Refused, refuse } from './problem.js';
 import { type Parsed, parseText, readAs } from './read.js';
+import { readSettled, type Values } from './settle.js';
 import { locator } from './values.js';
 
 /** A file of any kind, told by its shape. */
@@ -25,7 +26,8 @@ const noSets: SetLookup = () => undefined;
 
 const readers = {
   airframe: (parsed: Parsed): Read<Airframe> => readAs(parsed, airframeSchema, nothing),
-  scenario: (parsed: Parsed, lookup: Lookup): Read<Scenario> => readAs(parsed, scenarioSchema, (scenario) => misfitsOf(scenario, lookup)),
+  scenario: (parsed: Parsed, lookup: Lookup, values: Values): Read<Scenario> =>
+    readSettled<Scenario>(parsed, scenarioSchema, (scenario) => misfitsOf(scenario, lookup), values),
   inputs: (parsed: Parsed): Read<Inputs> => readAs(parsed, inputsSchema, nothing),
   record: (parsed: Parsed): Read<RunRecord> => inFull(parsed, readAs(parsed, recordSchema, recordMisfits)),
   trainee: (parsed: Parsed): Read<TraineeFile> => readAs(parsed, traineeSchema, nothing),
@@ -44,9 +46,12 @@ function inFull(parsed: Parsed, read: Read<RunRecord>): Read<RunRecord> {
 /** Reads an airframe file. `file` names it in problems. */
 export const readAirframe = (text: string, file: string): Read<Airframe> => after(parseText(text, file), readers.airframe);
 
-/** Reads a scenario file and checks that it can be flown; `lookup` finds the shipped airframes. */
-export const readScenario = (text: string, file: string, lookup: Lookup): Read<Scenario> =>
-  after(parseText(text, file), (parsed) => readers.scenario(parsed, lookup));
+/**
+ * Reads a scenario file and checks that it can be flown; `lookup` finds the shipped airframes. Its parameters have the
+ * numbers of `values`, else their defaults; those that are drawn are left to `settled`.
+ */
+export const readScenario = (text: string, file: string, lookup: Lookup, values: Values = {}): Read<Scenario> =>
+  after(parseText(text, file), (parsed) => readers.scenario(parsed, lookup, values));
 
 /** Reads an inputs file. */
 export const readInputs = (text: string, file: string): Read<Inputs> => after(parseText(text, file), readers.inputs);
@@ -85,7 +90,7 @@ export function readAny(text: string, file: string, lookup: Lookup, drills: Scen
   return after(parseText(text, file), (parsed): Read<AnyFile> => {
     const kind = kindOf(parsed);
     if (kind === null) return refuse(file, parsed.text, [...parsed.findings, unknownKind(parsed)]);
-    const read = readers[kind](parsed, lookup, drills, sets);
+    const read = kind === 'scenario' ? readers.scenario(parsed, lookup, {}) : readers[kind](parsed, lookup, drills, sets);
     return read.ok ? { ok: true, value: { kind, value: read.value } as AnyFile } : read;
   });
 }

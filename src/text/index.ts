@@ -5,4 +5,5 @@ export { type Path, pathText, type Problem, type Read, type Refused } from './pr
 export { duplicated, edited, moved, parsedValue } from './edit.js';
 export { type Json } from './values.js';
 export { MOST_BYTES } from './scan.js';
+export { parametersOf, type Values } from './settle.js';
 export { nearest } from './near.js';

@@ -10,6 +10,8 @@ export interface Source {
   text: string;
   locate: ReturnType<typeof locator>;
   schema: Schema;
+  /** Numbers of parameters that stand in the value. */
+  numbers?: ReadonlyMap<string, number> | undefined;
 }
 
 export function findingsOf(source: Source, issues: readonly Issue[]): Finding[] {
@@ -37,7 +39,7 @@ export function misfit(source: Source, path: Path, allowed: string | null): Find
     offset: (value ?? around).offset,
     say: () => {
       const shape = shapeAt(shapeOf(source.schema), path, source);
-      return { path: pathText(path), found: foundAt(value, source.text), allowed: wording(shape, allowed, value) };
+      return { path: pathText(path), found: foundAt(value, source), allowed: wording(shape, allowed, value) };
     },
   };
 }
@@ -99,11 +101,14 @@ const wordsOf = (options: ReadonlyMap<string, ObjectShape>, by: string): Shape =
 const MOST_KEYS = 6;
 
 /** What stands at a place, in words. Numbers as they are written in the file. */
-function foundAt(node: Node | null, text: string): string {
+function foundAt(node: Node | null, { text, numbers }: Source): string {
   if (node === null) return 'nothing';
   if (node.type === 'string') return quoted(node.value as string);
   if (node.type === 'array') return count(node.children ?? [], 'a list of', 'entry', 'entries', 'an empty list');
   if (node.type !== 'object') return text.slice(node.offset, node.offset + Math.min(node.length, 40));
+  const [key, name] = node.children?.length === 1 ? node.children[0]?.children ?? [] : [];
+  const number = key?.value === 'parameter' ? numbers?.get(String(name?.value)) : undefined;
+  if (number !== undefined) return `the parameter ${quoted(String(name?.value))} at ${number}`;
   const keys = (node.children ?? []).slice(0, MOST_KEYS).map(({ children }) => pathText([String(children?.[0]?.value)]));
   if (keys.length === 0) return 'an empty object';
   return `an object with ${keys.join(', ')}${(node.children ?? []).length > MOST_KEYS ? ', ...' : ''}`;

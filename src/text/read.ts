@@ -17,6 +17,8 @@ export interface Parsed {
   root: Node;
   value: Json;
   findings: Finding[];
+  /** Numbers of parameters that stand in the value. */
+  numbers?: ReadonlyMap<string, number>;
 }
 
 /** Reads the grammar and refuses files of a later format, before anything else is said about them. */
@@ -48,8 +50,8 @@ function laterFormat(root: Node): Finding | null {
  * Takes a parsed text for a kind of file: schema, then `beyond` (checks across keys, given a value that keeps the schema).
  * Unknown keys do not hide what `beyond` finds; keys that are missing or of a wrong kind do.
  */
-export function readAs<T>({ file, text, root, value, findings }: Parsed, schema: Schema<T>, beyond: (value: T) => Misfit[]): Read<T> {
-  const source: Source = { text, locate: locator(root), schema };
+export function readAs<T>({ file, text, root, value, findings, numbers }: Parsed, schema: Schema<T>, beyond: (value: T) => Misfit[]): Read<T> {
+  const source: Source = { text, locate: locator(root), schema, numbers };
   const first = tryAs(schema, value);
   const found = [...findings, ...(first.ok ? [] : findingsOf(source, first.issues))];
   const unknown = first.ok ? [] : unknownKeys(first.issues, []);

@@ -43,8 +43,8 @@ function schemasThere() {
   return Object.fromEntries(names.map((name) => [name, readFileSync(join(folder, name), 'utf8')]));
 }
 
-/** The guide with the keys of a scenario between its two marks. An event's trigger is a fault's: its rows stand once. */
+/** The guide with the keys of a scenario between its two marks. When and how often stand once, since both lists have them. */
 function withTable(text) {
-  const lines = files.keyTableMarkdown('scenario').split('\n').filter((line) => !line.includes('`events[].when.'));
+  const lines = files.keyTableMarkdown('scenario').split('\n').filter((line) => !/`events\[\]\.(when\.|when`|times`|everyS`)/.test(line));
   return text.replace(/(<!-- keys -->\n)[^]*(<!-- \/keys -->)/, (_, open, close) => `${open}${lines.join('\n')}\n${close}`);
 }

@@ -40,7 +40,7 @@ describe('one problem', () => {
     ['off the grid of time', file(START, '{ "name": "a", "kind": "dead", "when": { "atS": 1.001 } }'), '1.001', 'faults[0].when.atS | 1.001 | a number from 0 to 3600 s (a whole number of hundredths of a second)'],
     ['two kinds of trigger', file(START, '{ "name": "a", "kind": "dead", "when": { "atS": 1, "heldS": 2 } }'), '{ "atS"', 'faults[0].when | an object with atS, heldS | exactly one of atS, flapDeg, speedKt, altitudeFt, heldS, after, hazardPerS, all, any'],
     ['no kind of fault', file(START, '{ "name": "a", "kind": "deaf", "when": { "atS": 1 } }'), '"deaf"', 'faults[0].kind | "deaf" | "disconnect", "lag", "jam", "slip", "blowback", "pointer", "dead", "quits", "slow", "runsOn" or "leadingEdge" (did you mean "dead"?)'],
-    ['a parameter of another fault', file(START, '{ "name": "a", "kind": "dead", "ratio": 1, "when": { "atS": 1 } }'), '"ratio"', 'faults[0].ratio | an unknown key | one of the keys kind, name, when'],
+    ['a parameter of another fault', file(START, '{ "name": "a", "kind": "dead", "ratio": 1, "when": { "atS": 1 } }'), '"ratio"', 'faults[0].ratio | an unknown key | one of the keys kind, name, when, times, everyS'],
     ['a key in the wrong letters', file(START.replace('"speedKt"', '"speedkt": 167, "speedKt"')), '"speedkt"', 'start.speedkt | an unknown key | did you mean speedKt?'],
     ['a key cut short', file(`${START}, "motor": 1`), '"motor"', 'start.motor | an unknown key | did you mean motorHeat?'],
     ['a path as airframe', file(START).replace('"airframe-a"', '"../a.json"'), '"../a.json"', 'airframe | "../a.json" | letters a-z, digits and hyphens, 1 to 64 of them; or an object'],
