@@ -39,6 +39,13 @@ export { BUDGET_FAULTS, budgetOf, type Budget, type BudgetFault, type BudgetRequ
 export { releasedAt, ROOM_LEVELS, roomOf, type Released, type Room, type RoomPoint } from './advise/room.js';
 export { airframeFigures, type AirframeFigures, type DriveAtSpeed, type HornRow, type SplitRates } from './advise/airframe/figures.js';
 export { type Relation, type RelationName } from './advise/airframe/relations.js';
+export { planRequestOf, PLAN_DEFAULTS, settingsOf, type PlanRequest } from './advise/plan/request.js';
+export { planOf, type Plan, type PlanFuel, type PlanStep } from './advise/plan/plan.js';
+export { BLANK, enteredOf, outDeg, planItems, quieterOrder, SINGLE_ITEMS, verdictOf, withEntered, withShown, worstOf, type ChoiceItem, type ManyItem, type NumberItem, type PlanItem, type PlanItemId, type Verdict } from './advise/plan/items.js';
+export { ORDERS, PATH_DEG, SCREEN_FT, type CoursePoint, type Order, type Place } from './advise/plan/approach.js';
+export { HORN_WORST, type HornSpan, type HornWorst, type OrderHorn } from './advise/plan/horn.js';
+export { ARRIVAL_FACTOR, type Landing } from './advise/plan/landing.js';
+export { type PressureSystem } from './advise/plan/pressure.js';
 export { hornAngle, hornRule, type HornThresholds } from './warning/horn.js';
 export { flyRow, type SweepRow } from './sweep/row.js';
 export { seedsOf } from './sweep/seeds.js';

@@ -3,6 +3,7 @@
  * and the source of each group in words. An instructor writes one from their own manuals; the tool ships invented ones.
  */
 import * as z from 'zod/mini';
+import { pressureKeys } from './plan.js';
 import { formatKey, name, quantity, schemaKey, text, time, word } from './quantity.js';
 import { unsound } from './sound.js';
 
@@ -196,6 +197,7 @@ const keys = z.strictObject({
   landingDeg: quantity('Setting for landing on the standby drive.', 'deg', 0, 60),
   settings: z.array(settingSchema).check(z.minLength(2), z.maxLength(12), z.meta({ description: 'Settings in rising order, flap 0 first.' })),
   drive, heat, roll, gear, limits, horn, gauge, procedure, recognition,
+  pressure: z.optional(pressureKeys.check(z.meta({ description: 'What else is lost with the pressure that drives the flaps; asked for in the plan. An invented list if left out.' }))),
 });
 
 /** An airframe file after the door: every number present, units in the key names. */

@@ -7,7 +7,7 @@ import { composeRecord } from './compose.js';
 import type { RunRecord } from './record.js';
 
 /** What does not change in a run. `device.input` is filled in from what was used. */
-export type FlownSetting = Pick<RunRecord, 'app' | 'seed' | 'airframe' | 'scenario' | 'device' | 'gauge'>;
+export type FlownSetting = Pick<RunRecord, 'app' | 'seed' | 'airframe' | 'scenario' | 'device' | 'gauge' | 'plan'>;
 
 /** How far a run has come: inputs as filed, not worlds. */
 export interface FlownDraft {

@@ -2,6 +2,7 @@
 import * as z from 'zod/mini';
 import { actSchema } from './act.js';
 import { airframeSchema } from './airframe.js';
+import { plannedSchema } from './plan.js';
 import { quantity, text, whole, word } from './quantity.js';
 import { scenarioSchema } from './scenario.js';
 import { LONGEST_S } from './trigger.js';
@@ -69,6 +70,7 @@ export const recordSchema = z.strictObject({
     driveFailed: z.optional(word('Did the drive itself fail?', ['yes', 'no', 'unsure'])),
     surePct: z.optional(quantity('Chance that the answer to `split` is right, as the trainee believes.', '%', 0, 100)),
   })),
+  plan: z.optional(plannedSchema.check(z.meta({ description: 'What the trainee planned before the run; outside the hash, inside the digest, and nothing proves it.' }))),
   digest: z.string().check(z.regex(/^[0-9a-f]{64}$/, '64 hexadecimal digits')),
 }).check(z.meta({ description: 'Record of a run.' }));
 

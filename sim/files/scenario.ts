@@ -8,6 +8,7 @@ import { eventSchema } from './event.js';
 import { faultSchema } from './fault.js';
 import { formatKey, name, quantity, schemaKey, text, time, whole, word } from './quantity.js';
 import { parametersSchema } from './parameter.js';
+import { planKeys } from './plan.js';
 import { cycleOfAfter, namesOf, unknownAfter } from './names.js';
 import { clearMisfits, repeatMisfits } from './repeated.js';
 import { LONGEST_S } from './trigger.js';
@@ -83,6 +84,7 @@ export const scenarioSchema = z.strictObject({
   task: task.check(z.meta({ description: 'What is to be reached.' })),
   faults: z._default(z.array(faultSchema).check(z.maxLength(16), z.meta({ description: 'What goes wrong.' })), []),
   events: z._default(z.array(eventSchema).check(z.maxLength(40), z.meta({ description: 'What the outside does.' })), []),
+  plan: z.optional(planKeys.check(z.meta({ description: 'What the approach plan is made with, beside the start. Nothing of it acts in a run.' }))),
   recognition: z.optional(recognition.check(z.meta({ description: 'Present: the first release is scored.' }))),
   procedure: z._default(procedure.check(z.meta({ description: 'What else is looked at.' })), { leverFirst: true, leaveAlone: true, call: true }),
 }).check(

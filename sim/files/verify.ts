@@ -29,7 +29,7 @@ export interface Verdict {
 
 /** Believed, not proved: nothing in a replay depends on it, or only within less than a tick. */
 export const NOT_PROVABLE = [
-  'source', 'app', 'device', 'gauge', 'assessment', 'marks', 'clock where no act stands beside it', 'commands[].stampMs within its tick', 'commands[].seq where the order stays',
+  'source', 'app', 'device', 'gauge', 'assessment', 'plan', 'marks', 'clock where no act stands beside it', 'commands[].stampMs within its tick', 'commands[].seq where the order stays',
   'acts that change nothing in the run, such as answers', 'texts of scenario and airframe', 'what of scenario and airframe no moment of the run asked for',
 ];
 

@@ -1,14 +1,15 @@
 /** The commands for the trade's tables. */
 import { type Command, Option } from 'commander';
-import { budgetOutput, deriveOutput, hornOutput, speedsOutput } from '../../sim/files/index.js';
+import { budgetOutput, deriveOutput, hornOutput, planOutput, speedsOutput } from '../../sim/files/index.js';
 import { BUDGET_FAULTS } from '../../sim/index.js';
 import { budget, horn, speeds, type BudgetOptions, type HornOptions, type SpeedsOptions } from './advice.js';
 import { derive, type DeriveOptions } from './derive.js';
 import { helpEnd } from './help.js';
 import type { Io } from './io.js';
+import { plan } from './plan.js';
 import { figure, figures, gathered, liveEngines } from './values.js';
 
-/** Adds `speeds`, `horn`, `budget` and `derive` to the program. */
+/** Adds `speeds`, `horn`, `budget`, `derive` and `plan` to the program. */
 export function addTables(program: Command, io: Io, json: readonly [string, string], ended: (code: number) => void): void {
   const airframe = ['--airframe <name>', 'a shipped airframe by name, or a file'] as const;
 
@@ -41,4 +42,9 @@ export function addTables(program: Command, io: Io, json: readonly [string, stri
     .argument('<airframe>', 'a shipped airframe by name, or a file').option(...json)
     .addHelpText('after', helpEnd(['evenhand derive airframe-a'], deriveOutput))
     .action((typed: string, options: DeriveOptions) => ended(derive(io, typed, options)));
+
+  program.command('plan').argument('<scenario>', 'a file, or a shipped drill by name')
+    .description('The approach plan of a scenario: speeds, steps, times, heat, fuel, distances, and the gear horn in each order, with the sums.').option(...json)
+    .addHelpText('after', helpEnd(['evenhand plan first-touch', 'evenhand plan my-drill.json --json'], planOutput))
+    .action((typed: string, options: { json?: boolean }) => ended(plan(io, typed, options.json ?? false)));
 }

@@ -93,7 +93,7 @@ const ACTS = ['openGuard', 'closeGuard', 'arm', 'disarm', 'releaseDrive', 'silen
 /** Which line of the list speaks of a place; null for a place that is proved. */
 function listed({ what, path, record }: Alteration, base: RunRecord): string | null {
   const [first, place, key] = path;
-  for (const word of ['source', 'app', 'device', 'gauge', 'assessment', 'marks']) if (first === word) return word;
+  for (const word of ['source', 'app', 'device', 'gauge', 'assessment', 'plan', 'marks']) if (first === word) return word;
   if (first === 'scenario' || first === 'airframe') return typeof at(base, path) === 'string' ? 'texts of scenario and airframe' : 'what of scenario and airframe no moment of the run asked for';
   if (first === 'clock') return 'clock where no act stands beside it';
   if (first !== 'commands') return null;
