@@ -1,7 +1,7 @@
 /** Callouts: to whom an answer belongs, and when it is in time. */
 import { describe, expect, it } from 'vitest';
 import { scriptedRecord } from '../../sim/files/index.js';
-import { debriefOf, fly, hornAngle, hornRule, type Command } from '../../sim/index.js';
+import { debriefOf, fly, hornAngle, hornRule, MODEL_VERSION, type Command } from '../../sim/index.js';
 import fc from 'fast-check';
 import { AIRFRAME, scenario } from '../sim/bench.js';
 
@@ -11,7 +11,7 @@ const answer = (tick: number, text: string, seq = 0) => ({ do: 'answer', text, t
 
 function callouts(log: Command[]) {
   const { end, hash, outcome, score } = fly({ scenario: made, airframe: AIRFRAME, seed: 1 }, log);
-  return debriefOf(scriptedRecord({ model: 1, app: 'test', seed: 1, airframe: AIRFRAME, scenario: made, commands: log, end, hash, outcome, score })).callouts;
+  return debriefOf(scriptedRecord({ model: MODEL_VERSION, app: 'test', seed: 1, airframe: AIRFRAME, scenario: made, commands: log, end, hash, outcome, score })).callouts;
 }
 
 describe('callouts', () => {

@@ -1,6 +1,6 @@
 /** Whole runs and what is said of them: the fraction of a tick at the stamp, arrivals, procedure, and the trainees' own figures. */
 import { describe, expect, it } from 'vitest';
-import { debriefOf, expand, fly, flyTrainee, run, shownDifference, traceRows, type Command } from '../../sim/index.js';
+import { debriefOf, expand, fly, flyTrainee, MODEL_VERSION, run, shownDifference, traceRows, type Command } from '../../sim/index.js';
 import { growth } from '../../sim/pointers.js';
 import { requestOf } from '../../sim/score/replayed.js';
 import { scriptedRecord, verify } from '../../sim/files/index.js';
@@ -107,7 +107,7 @@ describe('debrief', () => {
   it('tells the fault, and what one second more would have cost, by flying it', () => {
     const { commands, flight } = flyTrainee(drill('set-16-from-4'), AIRFRAME, 5, 'prompt');
     const { end, hash, outcome, score } = flight;
-    const record = scriptedRecord({ model: 1, app: 'test', seed: 5, airframe: AIRFRAME, scenario: drill('set-16-from-4'), commands, end, hash, outcome, score });
+    const record = scriptedRecord({ model: MODEL_VERSION, app: 'test', seed: 5, airframe: AIRFRAME, scenario: drill('set-16-from-4'), commands, end, hash, outcome, score });
     const debrief = debriefOf(record);
     expect(debrief.fault).toMatchObject({ kind: 'disconnect' });
     expect(debrief.flight.hash).toBe(hash);
@@ -124,7 +124,7 @@ describe('a scripted record', () => {
     const commands = [...driving, at(1000, { do: 'releaseDrive' }, 3)];
     const { end, hash, outcome, score } = fly({ scenario: made, airframe: AIRFRAME, seed: 1 }, commands);
     expect(end).toEqual({ tick: 3000, why: 'scored' });
-    const record = scriptedRecord({ model: 1, app: 'test', seed: 1, airframe: AIRFRAME, scenario: made, commands, end, hash, outcome, score });
+    const record = scriptedRecord({ model: MODEL_VERSION, app: 'test', seed: 1, airframe: AIRFRAME, scenario: made, commands, end, hash, outcome, score });
     expect(verify(record).refused).toEqual([]);
   });
 });
