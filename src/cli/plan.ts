@@ -1,13 +1,16 @@
 /** `plan`: the approach plan of a scenario, worked out, with the sums. */
 import type { PlanOutput } from '../../sim/files/index.js';
 import { planItems, planOf, planRequestOf, type Plan, type PlanItem } from '../../sim/index.js';
+import type { Values } from '../text/index.js';
 import { columns } from './columns.js';
 import { type Io, printJson, printLines } from './io.js';
 import { openScenario } from './opened.js';
 import { DONE } from './trouble.js';
 
-export function plan(io: Io, typed: string, json: boolean): number {
-  const { scenario, airframe } = openScenario(typed);
+export interface PlanOptions { seed: number; set?: Values; json?: boolean }
+
+export function plan(io: Io, typed: string, { seed, set, json = false }: PlanOptions): number {
+  const { scenario, airframe } = openScenario(typed, seed, set);
   const made = planOf(planRequestOf(scenario, airframe));
   if (json) printJson(io, outputOf(typed, made));
   else printLines(io, planLines(made));

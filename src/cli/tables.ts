@@ -6,8 +6,8 @@ import { budget, horn, speeds, type BudgetOptions, type HornOptions, type Speeds
 import { derive, type DeriveOptions } from './derive.js';
 import { helpEnd } from './help.js';
 import type { Io } from './io.js';
-import { plan } from './plan.js';
-import { figure, figures, gathered, liveEngines } from './values.js';
+import { plan, type PlanOptions } from './plan.js';
+import { DEFAULT_SEED, figure, figures, gathered, liveEngines, seed, settings } from './values.js';
 
 /** Adds `speeds`, `horn`, `budget`, `derive` and `plan` to the program. */
 export function addTables(program: Command, io: Io, json: readonly [string, string], ended: (code: number) => void): void {
@@ -44,7 +44,9 @@ export function addTables(program: Command, io: Io, json: readonly [string, stri
     .action((typed: string, options: DeriveOptions) => ended(derive(io, typed, options)));
 
   program.command('plan').argument('<scenario>', 'a file, or a shipped drill by name')
-    .description('The approach plan of a scenario: speeds, steps, times, heat, fuel, distances, and the gear horn in each order, with the sums.').option(...json)
+    .description('The approach plan of a scenario: speeds, steps, times, heat, fuel, distances, and the gear horn in each order, with the sums.')
+    .option('--seed <n>', 'seed of the dice, for parameters that are drawn', seed, DEFAULT_SEED)
+    .option('--set <name=number>', 'the number of a parameter of the scenario; may stand more than once', settings).option(...json)
     .addHelpText('after', helpEnd(['evenhand plan first-touch', 'evenhand plan my-drill.json --json'], planOutput))
-    .action((typed: string, options: { json?: boolean }) => ended(plan(io, typed, options.json ?? false)));
+    .action((typed: string, options: PlanOptions) => ended(plan(io, typed, options)));
 }
