@@ -1,6 +1,7 @@
 /** Reads one person's flights of sets out of the logbook and judges them. */
 import { adviceOf, historyOf, type Advice, type ConditionGroup, type FlightOfSet, type History, type MarginPlace, type ReadySet, type SetKind } from '../../sim/index.js';
 import { nextPlace, type Book } from './logbook/index.js';
+import type { RunsOf } from './runs.js';
 import type { ShelvedSet } from './sets.js';
 
 export interface PersonHistory extends History {
@@ -26,7 +27,12 @@ export interface MarginBasis {
 
 /** @throws LogbookTrouble */
 export async function historyIn(book: Book, sets: readonly ShelvedSet[], person: string): Promise<PersonHistory> {
-  const own = (await book.attempts()).filter((one) => one.person === person);
+  const attempts = (await book.attempts()).filter((one) => one.person === person);
+  return historyFrom({ attempts, record: (id) => book.record(id) }, sets);
+}
+
+/** @param runs of one person */
+export async function historyFrom({ attempts: own, record }: Pick<RunsOf, 'attempts' | 'record'>, sets: readonly ShelvedSet[]): Promise<PersonHistory> {
   const over = own.filter((one) => nextPlace(one) === null);
   const flights: FlightOfSet[] = [];
   let unknown = 0;
@@ -37,7 +43,7 @@ export async function historyIn(book: Book, sets: readonly ShelvedSet[], person:
       unknown += 1;
       continue;
     }
-    const records = (await Promise.all(done.map(({ entry }) => book.record(entry)))).filter((record) => record !== null);
+    const records = (await Promise.all(done.map(({ entry }) => record(entry)))).filter((record) => record !== null);
     flights.push({ id, name, startedMs, runs, leftOff: leftMs !== null, set: at + 1, of, records });
   }
   const history = historyOf(flights);

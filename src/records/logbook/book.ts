@@ -45,6 +45,8 @@ export interface Book {
   keepAttempt(attempt: Attempt): Promise<void>;
   people(): Promise<string[]>;
   addPerson(name: string, nowMs: number): Promise<void>;
+  /** The dice of a person in a course: `fresh` the first time, and the same ever after. */
+  courseSeed(course: string, person: string, fresh: number): Promise<number>;
   lastExportMs(): Promise<number | null>;
   noteExport(nowMs: number): Promise<void>;
   close(): void;
@@ -115,6 +117,14 @@ export function bookOn(store: Store): Book {
     keepAttempt: (attempt) => told(async () => { await store.put('attempts', attempt); }),
     people: () => told(async () => (await store.getAll('people')).sort((a, b) => a.addedMs - b.addedMs).map(({ name }) => name)),
     addPerson: (name, addedMs) => told(async () => { await store.put('people', { name, addedMs }); }),
+    courseSeed: (course, person, fresh) => told(async () => {
+      const work = store.transaction('meta', 'readwrite');
+      const key = `course ${course} ${person}`;
+      const seed = await work.store.get(key) ?? fresh;
+      await work.store.put(seed, key);
+      await work.done;
+      return seed;
+    }),
     lastExportMs: () => told(async () => (await store.get('meta', 'lastExportMs')) ?? null),
     noteExport: (nowMs) => told(async () => { await store.put('meta', nowMs, 'lastExportMs'); }),
     close: () => store.close(),

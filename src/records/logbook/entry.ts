@@ -33,14 +33,19 @@ export interface Entry {
 /** What the logbook knows of a run beside its record. */
 export type About = Pick<Entry, 'id' | 'person' | 'atMs' | 'attempt' | 'drill' | 'imported' | 'abandoned'>;
 
+/** The task of a run in words that give nothing away. */
+export function taskIn({ scenario: { start, task }, airframe: { settings } }: Pick<RunRecord, 'scenario' | 'airframe'>): string {
+  const name = (deg: number): string => settings.find((setting) => setting.deg === deg)?.name ?? `${deg}`;
+  return `Flaps from ${name(start.flapDeg)} to ${task.settings.map(name).join(', then ')}`;
+}
+
 /** The entry of a record. */
 export function entryOf(record: RunRecord, about: About): Entry {
-  const { score, scenario, airframe } = record;
-  const name = (deg: number): string => airframe.settings.find((setting) => setting.deg === deg)?.name ?? `${deg}`;
+  const { score } = record;
   return {
     ...about,
     digest: record.digest,
-    task: `Flaps from ${name(scenario.start.flapDeg)} to ${scenario.task.settings.map(name).join(', then ')}`,
+    task: taskIn(record),
     outcome: record.outcome, source: record.source, model: record.model,
     growthAtReleaseDeg: score.growthAtReleaseDeg, afterOnsetS: score.afterOnsetS, rollAuthorityPct: score.rollAuthorityPct,
     removedMs: null,
