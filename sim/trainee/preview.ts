@@ -14,7 +14,7 @@ import type { State } from '../state.js';
 import { ticksOf } from '../units.js';
 import { pilotOf, type Trainee } from './fly.js';
 
-/** When each entry of the file acted, s, in its order; null for never. */
+/** When each fault and event of the file acted first, s, in its order; null for never. */
 export interface Acted {
   readonly faults: readonly (number | null)[];
   readonly events: readonly (number | null)[];
@@ -62,7 +62,7 @@ export function previewOf(scenario: ReadyScenario, airframe: Airframe, seed: num
     fault: faultOf(flight, entries),
     oneDegreeS: flight.events.find((event) => event.what === 'oneDegree')?.atS ?? null,
     oneSecondMore: null, oneSecondSooner: null,
-    acted: { faults: acted.slice(0, scenario.faults.length), events: acted.slice(scenario.faults.length) },
+    acted: { faults: acted.slice(0, scenario.faults.length), events: acted.slice(scenario.faults.length, scenario.faults.length + scenario.events.length) },
   };
 }
 

@@ -9,7 +9,7 @@ import { Panel, type Line } from '../charts/panel.js';
 import { at, ends, ticks, valueAt, type Scale } from '../charts/plot.js';
 import { overlaid, type Other } from './beside.js';
 import { holds, rowAt, type Facts } from './course.js';
-import { momentsOf, SIGNS } from './moments.js';
+import { momentsOf, SIGNS, type Moment } from './moments.js';
 import { spokenRow } from './readings.js';
 import { Rows } from './rows.js';
 
@@ -20,16 +20,20 @@ const HEAD = 40;
 
 interface Props {
   readonly facts: Facts;
-  readonly run: RunRecord;
+  readonly run: Pick<RunRecord, 'scenario' | 'airframe'>;
   /** Where the cursor stands, s. */
   readonly cursor: Signal<number>;
   /** True travel instead of the pointers. */
   readonly truth: Signal<boolean>;
   /** Another run, dashed. */
   readonly other: Other | null;
+  /** Further moments to mark. */
+  readonly also?: readonly Moment[];
+  /** Without the table: for a drawing that follows every edit. */
+  readonly bare?: boolean;
 }
 
-export function Figure({ facts, run, cursor, truth, other }: Props) {
+export function Figure({ facts, run, cursor, truth, other, also = [], bare = false }: Props) {
   const place = useRef<HTMLElement>(null);
   const W = useWidth(place);
   const { rows } = facts;
@@ -38,7 +42,7 @@ export function Figure({ facts, run, cursor, truth, other }: Props) {
   const [fromS, toS] = near.value && about !== null ? about : [0, Math.max(rows[rows.length - 1]?.atS ?? 1, other?.facts.rows[other.facts.rows.length - 1]?.atS ?? 0)];
   const time: Scale = { from: fromS, to: toS, start: LEFT, end: W - RIGHT };
   const inside = (atS: number): boolean => atS >= fromS && atS <= toS;
-  const moments = [...momentsOf(facts, run), ...(other === null || other.releaseS === null ? [] : [{ atS: other.releaseS, word: 'other release', sign: 'release' as const, rank: 1 }])];
+  const moments = [...momentsOf(facts, run), ...also, ...(other === null || other.releaseS === null ? [] : [{ atS: other.releaseS, word: 'other release', sign: 'release' as const, rank: 1 }])];
   const marks = moments.filter(({ atS }) => inside(atS)).map(({ atS, word, sign, rank }) => ({ atS, word, outline: SIGNS[sign], rank }));
   const lane = laneOf(marks, time);
   const top = lane.height + 6;
@@ -81,7 +85,7 @@ export function Figure({ facts, run, cursor, truth, other }: Props) {
         {about !== null && <label class="check"><input type="checkbox" checked={near.value} onChange={({ currentTarget }) => { near.value = currentTarget.checked; }} /> Only about the split</label>}
         <label class="check"><input type="checkbox" checked={truth.value} onChange={({ currentTarget }) => { truth.value = currentTarget.checked; }} /> True travel, not pointers</label>
       </figcaption>
-      <Rows facts={facts} />
+      {!bare && <Rows facts={facts} />}
     </figure>
   );
 }
@@ -154,7 +158,7 @@ export interface Chart {
   readonly over?: string;
 }
 
-function chartsOf({ rows, limitDeg, flight }: Facts, { airframe, scenario }: RunRecord, truth: boolean): Chart[] {
+function chartsOf({ rows, limitDeg, flight }: Facts, { airframe, scenario }: Pick<RunRecord, 'scenario' | 'airframe'>, truth: boolean): Chart[] {
   const of = (value: (row: DebriefRow) => number | null): Line['points'] => rows.map((row) => [row.atS, value(row)]);
   const left = (row: DebriefRow): number => (truth ? row.leftDeg : row.leftPointerDeg);
   const right = (row: DebriefRow): number => (truth ? row.rightDeg : row.rightPointerDeg);

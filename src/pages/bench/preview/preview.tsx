@@ -1,6 +1,48 @@
-/** Not written yet. */
+/** What the document comes to under a scripted trainee, as it is written. The instructor's own view: the truth may be told. */
+import { useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
 import type { BenchProps } from '../bench.js';
+import '../../look/bench-preview.css';
+import { Figure } from '../../figure.js';
+import { OutcomeSign } from '../../outcome.js';
+import { cost, headline } from '../../sentences.js';
+import { OUTCOME_MEANS, tight } from '../../words.js';
+import { cursor, truth } from './chosen.js';
+import { actedMoments } from './moments.js';
+import { openPreview, type Previewing, type Seen } from './seen.js';
+import { WhoFlies } from './who.js';
 
-export function Preview(_props: BenchProps) {
-  return <p class="waiting">Preview is not here yet.</p>;
+export function Preview(props: BenchProps) {
+  const { draft, kit } = props;
+  const previewing = useSignal<Previewing | null>(null);
+  useEffect(() => {
+    const opened = openPreview(props);
+    previewing.value = opened;
+    return () => opened.close();
+  }, [draft, kit]);
+  const now = previewing.value;
+  const seen = now?.seen.value ?? null;
+  const waits = draft.read.value.value === null;
+  return (
+    <section class="preview" aria-label="Preview">
+      <WhoFlies {...props} />
+      {waits && <p class="note waits"><span>{seen === null ? 'Nothing to fly yet: the text has problems.' : 'The text has problems. This is what it came to before.'}</span></p>}
+      {now?.failed.value != null && <p class="note" role="alert"><span>This could not be flown: {now.failed.value}.</span></p>}
+      {now?.flying.value === true && <p class="waiting" role="status">Flying a long run …</p>}
+      {seen !== null && <Told seen={seen} stale={waits || now?.flying.value === true} />}
+    </section>
+  );
+}
+
+function Told({ seen: { order, preview }, stale }: { seen: Seen; stale: boolean }) {
+  const { flight } = preview;
+  const run = { scenario: order.scenario, airframe: order.airframe, source: 'scripted' as const };
+  return (
+    <div class={stale ? 'came stale' : 'came'} data-hash={flight.hash}>
+      <p class="above"><OutcomeSign outcome={flight.outcome} /><span>{OUTCOME_MEANS[flight.outcome]}</span></p>
+      <p class="came-sentence">{headline(preview, run).join(' ')}</p>
+      <p class="small">{tight(cost(preview))}</p>
+      <Figure facts={preview} run={run} cursor={cursor} truth={truth} other={null} also={actedMoments(order.scenario, preview.acted)} bare />
+    </div>
+  );
 }

@@ -1,0 +1,69 @@
+/** The previewed run: flown anew with every edit, at once where it is short, by a worker where it is long. */
+import { effect, signal, type ReadonlySignal } from '@preact/signals';
+import { previewOf, type Preview } from '../../../../sim/index.js';
+import type { BenchProps } from '../bench.js';
+import { acted } from './acted.js';
+import { openHand } from './hand.js';
+import { orderOf, type FlightOrder } from './order.js';
+
+/** A run of so many seconds at most is flown at once: about two hundredths of a second of work on a common machine. */
+export const AT_ONCE_S = 300;
+
+export interface Seen {
+  readonly order: FlightOrder;
+  readonly preview: Preview;
+}
+
+export interface Previewing {
+  readonly seen: ReadonlySignal<Seen | null>;
+  /** A worker flies; what is shown is the run before. */
+  readonly flying: ReadonlySignal<boolean>;
+  /** Why the last edit could not be flown. */
+  readonly failed: ReadonlySignal<string | null>;
+  close(): void;
+}
+
+/** Follows the document until it is closed. */
+export function openPreview(props: Pick<BenchProps, 'draft' | 'kit'>): Previewing {
+  const seen = signal<Seen | null>(null);
+  const flying = signal(false);
+  const failed = signal<string | null>(null);
+  const hand = openHand();
+  const show = (order: FlightOrder, preview: Preview): void => {
+    seen.value = { order, preview };
+    acted.value = preview.acted;
+    failed.value = null;
+    flying.value = false;
+  };
+  const tell = (problem: unknown): void => {
+    failed.value = problem instanceof Error ? problem.message : String(problem);
+    flying.value = false;
+  };
+  const unfollow = effect(() => {
+    const order = orderOf(props);
+    hand.drop();
+    if (order === null) {
+      seen.value = acted.value = null;
+      flying.value = false;
+      return;
+    }
+    if (order.scenario.task.limitS <= AT_ONCE_S) {
+      try {
+        show(order, previewOf(order.scenario, order.airframe, order.seed, order.trainee));
+      } catch (problem) {
+        tell(problem);
+      }
+      return;
+    }
+    flying.value = true;
+    hand.ask({ do: 'preview', of: order }).then((back) => { if (back.is === 'preview') show(order, back.preview); }, tell);
+  });
+  return {
+    seen, flying, failed,
+    close() {
+      unfollow();
+      hand.close();
+      acted.value = null;
+    },
+  };
+}
