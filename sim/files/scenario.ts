@@ -19,14 +19,14 @@ const start = z.strictObject({
   groundFt: z._default(quantity('Height of the ground above sea level.', 'ft', -1500, 15000), 0),
   speedKt: quantity('Calibrated airspeed.', 'kt', 60, 400),
   headingDeg: z.optional(quantity('Heading; 90 if left out.', 'deg', 0, 360)),
-  flapDeg: quantity('Position of both sides.', 'deg', 0, 60),
+  flapDeg: quantity('Position of the drive and of both sides.', 'deg', 0, 60),
   flapLeverDeg: z.optional(quantity('Setting of the flap lever; the largest at or below flapDeg if left out.', 'deg', 0, 60)),
   leadingEdge: z.optional(word('Leading edge; out if flapDeg is above 0 and this is left out.', ['in', 'out'])),
   gear: z._default(word('Gear.', ['up', 'down']), 'up'),
   liveEngines: z._default(whole('Engines that run; with one, the right one has failed.', '1', 1, 2), 2),
   motorHeat: z._default(quantity('Heat of the standby motor; 1 is the cut-out.', '1', 0, 1.2), 0),
   guard: z._default(word('Guard of the standby switch.', ['closed', 'open']), 'closed'),
-  windKt: z._default(quantity('Head wind for plan sums; negative is tail wind.', 'kt', -50, 100), 0),
+  windKt: z._default(quantity('Head wind for plan sums, negative is tail wind; the flight itself knows no wind.', 'kt', -50, 100), 0),
   icing: z._default(z.boolean().check(z.meta({ description: 'Ice adds to the speeds.' })), false),
   fuelKg: z.optional(quantity('Fuel on board.', 'kg', 0, 300000)),
   distanceNm: z.optional(quantity('Distance left to the runway.', 'NM', 0, 500)),
@@ -43,7 +43,7 @@ const task = z.strictObject({
 
 const recognition = z.strictObject({
   limitDeg: z.optional(quantity('Growth at which a release is late; the airframe has the default.', 'deg', 0.5, 20)),
-  seenDeg: z._default(quantity('Growth below which a release cannot be a reaction.', 'deg', 0, 2), 0.1),
+  seenDeg: z._default(quantity('Growth below which a release is no reaction but a false release.', 'deg', 0, 2), 0.1),
   measuring: z._default(z.boolean().check(z.meta({ description: 'A measuring run: brief and report say so.' })), false),
 });
 
@@ -85,7 +85,7 @@ export const scenarioSchema = z.strictObject({
   faults: z._default(z.array(faultSchema).check(z.maxLength(16), z.meta({ description: 'What goes wrong.' })), []),
   events: z._default(z.array(eventSchema).check(z.maxLength(40), z.meta({ description: 'What the outside does.' })), []),
   plan: z.optional(planKeys.check(z.meta({ description: 'What the approach plan is made with, beside the start. Nothing of it acts in a run.' }))),
-  recognition: z.optional(recognition.check(z.meta({ description: 'Present: the first release is scored.' }))),
+  recognition: z.optional(recognition.check(z.meta({ description: 'Present: the first release that is no arrival before the last setting is scored, and the run ends behind it.' }))),
   procedure: z._default(procedure.check(z.meta({ description: 'What else is looked at.' })), { leverFirst: true, leaveAlone: true, call: true }),
 }).check(
   z.superRefine((scenario, context) => {

@@ -39,18 +39,18 @@ const group = (description: string) =>
   z.optional(z.array(shape).check(z.minLength(1), z.maxLength(8), z.meta({ description })));
 
 export const triggerSchema: z.ZodMiniType<Trigger> = z.strictObject({
-  atS: z.optional(time('Time of the run.', 0, LONGEST_S)),
-  flapDeg: z.optional(quantity('The drive passes this position.', 'deg', 0, 60)),
-  speedKt: z.optional(quantity('The calibrated airspeed passes this value.', 'kt', 40, 400)),
-  altitudeFt: z.optional(quantity('The height above sea level passes this value.', 'ft', -2000, 26000)),
-  edge: z.optional(word('Direction of a crossing; either if left out.', ['rising', 'falling', 'either'])),
-  heldS: z.optional(time('Seconds for which the drive has been held in all.', 0, LONGEST_S)),
+  atS: z.optional(time('Time of the run: acts at the beginning of that tick, before any hand.', 0, LONGEST_S)),
+  flapDeg: z.optional(quantity('The drive (no side, no pointer) comes to this position or passes it; acts in the tick behind. Where it stands at the start is not passed.', 'deg', 0, 60)),
+  speedKt: z.optional(quantity('The calibrated airspeed comes to this value or passes it; acts in the tick behind.', 'kt', 40, 400)),
+  altitudeFt: z.optional(quantity('The height above sea level comes to this value or passes it; acts in the tick behind.', 'ft', -2000, 26000)),
+  edge: z.optional(word('Direction of a crossing: rising, from below to at or above; falling, from above to at or below; either if left out. Speed that falls and flaps that come in are falling.', ['rising', 'falling', 'either'])),
+  heldS: z.optional(time('Seconds for which the drive has been held in all: armed and the switch away from off, motor running or not. Acts in the tick behind; 0 acts in the second tick.', 0, LONGEST_S)),
   after: z.optional(name('Name of a fault or event that must have acted; acts in the next tick at the soonest.')),
-  delayS: z.optional(time('Waiting time behind `after`.', 0, LONGEST_S)),
-  hazardPerS: z.optional(quantity('Flat hazard while the drive is held: the chance a second, equal at every moment.', '1/s', 0.0001, 10)),
+  delayS: z.optional(time('Waiting time behind `after`, counted from the tick in which that acted; 0 and left out: the next tick.', 0, LONGEST_S)),
+  hazardPerS: z.optional(quantity('Flat hazard while the drive is held: the chance a second, equal at every moment; drawn by the seed before the run.', '1/s', 0.0001, 10)),
   hazardFromS: z.optional(time('Seconds of holding before the hazard begins; at once if left out.', 0, LONGEST_S)),
   hazardForS: z.optional(time('Seconds of holding for which it lasts, and none behind; to the end if left out.', 0.01, LONGEST_S)),
-  all: group('All of these must have happened.'),
+  all: group('All of these must have happened. A crossing counts from when it was made; a time, held time or wait from when it is over.'),
   any: group('One of these must have happened.'),
 }).check(
   z.refine((when) => KINDS.filter((key) => when[key] !== undefined).length === 1, {
