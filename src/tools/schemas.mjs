@@ -43,8 +43,17 @@ function schemasThere() {
   return Object.fromEntries(names.map((name) => [name, readFileSync(join(folder, name), 'utf8')]));
 }
 
+/** Blocks that are told in one row here; help and the JSON Schema tell each of their keys. */
+const FOLDED = ['parameters[]', 'plan', 'lesson'];
+
 /** The guide with the keys of a scenario between its two marks. When and how often stand once, since both lists have them. */
 function withTable(text) {
-  const lines = files.keyTableMarkdown('scenario').split('\n').filter((line) => !/`events\[\]\.(when\.|when`|times`|everyS`)/.test(line));
+  const all = files.keyTableMarkdown('scenario').split('\n').filter((line) => !/`events\[\]\.(when\.|when`|times`|everyS`)/.test(line));
+  const within = (line) => FOLDED.find((block) => line.startsWith(`| \`${block}.`));
+  const lines = all.filter((line) => within(line) === undefined).map((line) => {
+    const block = FOLDED.find((one) => line.startsWith(`| \`${one.replace('[]', '')}\``));
+    const keys = all.filter((other) => block !== undefined && within(other) === block).map((other) => `\`${/`[^`]*\.([^`]*)`/.exec(other)[1]}\``);
+    return keys.length === 0 ? line : line.replace(/ \|$/, ` With ${keys.join(', ')}. |`);
+  });
   return text.replace(/(<!-- keys -->\n)[^]*(<!-- \/keys -->)/, (_, open, close) => `${open}${lines.join('\n')}\n${close}`);
 }
