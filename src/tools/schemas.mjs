@@ -7,6 +7,9 @@ import { parseArgs } from 'node:util';
 import { runnerImport } from 'vite';
 import { top } from './fresh.mjs';
 
+/** Blocks that are told in one row in the guide; help and the JSON Schema tell each of their keys. */
+const FOLDED = ['parameters[]', 'plan', 'lesson'];
+
 const { values: options, positionals } = parseArgs({ options: { check: { type: 'boolean' } }, allowPositionals: true });
 const folder = resolve(positionals[0] ?? join(top, 'public/schemas'));
 mkdirSync(folder, { recursive: true });
@@ -42,9 +45,6 @@ function schemasThere() {
   const names = readdirSync(folder, { withFileTypes: true }).flatMap((entry) => (entry.isFile() ? [entry.name] : []));
   return Object.fromEntries(names.map((name) => [name, readFileSync(join(folder, name), 'utf8')]));
 }
-
-/** Blocks that are told in one row here; help and the JSON Schema tell each of their keys. */
-const FOLDED = ['parameters[]', 'plan', 'lesson'];
 
 /** The guide with the keys of a scenario between its two marks. When and how often stand once, since both lists have them. */
 function withTable(text) {
