@@ -7,3 +7,4 @@ export { type Json } from './values.js';
 export { MOST_BYTES } from './scan.js';
 export { parametersOf, type Values } from './settle.js';
 export { nearest } from './near.js';
+export { suggest, tellAt, type Names, type Suggested, type Suggestion, type Told } from './suggest.js';

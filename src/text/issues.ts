@@ -1,8 +1,9 @@
 /** From what the schema refuses to findings in our own words: where it stands, what was found, what is allowed. */
 import type { Node } from 'jsonc-parser';
-import { allowedBy, type Issue, type ObjectShape, type Schema, type Shape, shapeOf } from '../../sim/files/index.js';
+import { allowedBy, type Issue, type Schema, type Shape, shapeOf } from '../../sim/files/index.js';
 import { type Finding, type Path, pathText, quoted } from './problem.js';
 import { nearest } from './near.js';
+import { shapeAt } from './shape-at.js';
 import type { locator } from './values.js';
 
 /** Where the findings of a file come from: its text, its tree, its schema. */
@@ -38,7 +39,7 @@ export function misfit(source: Source, path: Path, allowed: string | null): Find
   return {
     offset: (value ?? around).offset,
     say: () => {
-      const shape = shapeAt(shapeOf(source.schema), path, source);
+      const shape = shapeAt(shapeOf(source.schema), path, source.locate);
       return { path: pathText(path), found: foundAt(value, source), allowed: wording(shape, allowed, value) };
     },
   };
@@ -63,7 +64,7 @@ function unknownKey(source: Source, path: Path, key: string): Finding {
   return {
     offset: (node ?? around).offset,
     say: () => {
-      const shape = shapeAt(shapeOf(source.schema), path, source);
+      const shape = shapeAt(shapeOf(source.schema), path, source.locate);
       const known = shape?.kind === 'object' ? [...shape.keys.keys()] : [];
       const near = nearest(key, known);
       const allowed = near === null ? `one of the keys ${known.join(', ')}` : `did you mean ${near}?`;
@@ -71,32 +72,6 @@ function unknownKey(source: Source, path: Path, key: string): Finding {
     },
   };
 }
-
-/** What the schema says about a path; where it forks, the values in the file tell which way. */
-function shapeAt(top: Shape, path: Path, source: Source): Shape | null {
-  let shape: Shape | null = taken(top, [], source);
-  for (const [index, part] of path.entries()) {
-    const here: Shape | null = shape;
-    const inner: Shape | undefined = here?.kind === 'list' ? here.item : here?.kind === 'object' ? here.keys.get(String(part))?.shape
-      : here?.kind === 'choice' && part === here.by ? wordsOf(here.options, here.by) : undefined;
-    if (inner === undefined) return null;
-    shape = index === path.length - 1 && inner.kind === 'either' ? inner : taken(inner, path.slice(0, index + 1), source);
-  }
-  return shape;
-}
-
-function taken(shape: Shape, path: Path, { locate }: Source): Shape {
-  if (shape.kind === 'choice') {
-    const word = locate([...path, shape.by]).value;
-    return (word?.type === 'string' && shape.options.get(word.value as string)) || shape;
-  }
-  if (shape.kind === 'either') return shape.options.find(({ kind }) => kind === 'object') ?? shape;
-  return shape;
-}
-
-const wordsOf = (options: ReadonlyMap<string, ObjectShape>, by: string): Shape => ({
-  kind: 'word', words: [...options.keys()], nullable: false, description: [...options.values()][0]?.keys.get(by)?.shape.description,
-});
 
 const MOST_KEYS = 6;
 

@@ -39,7 +39,7 @@ export const srcRows: Row[] = [
   { places: ['src/records/', 'src/link/'], packages: { 'src/records/logbook/': ['idb'], 'src/records/own/': ['idb'] } },
   {
     places: ['src/charts/', 'src/pages/'],
-    packages: { 'src/charts/': ['preact', '@preact/signals'], 'src/pages/': ['preact', '@preact/signals'], 'src/pages/bench/text/': ['@codemirror'] },
+    packages: { 'src/charts/': ['preact', '@preact/signals'], 'src/pages/': ['preact', '@preact/signals'], 'src/pages/bench/text/': ['@codemirror', '@lezer/highlight'] },
   },
   {
     places: ['src/house/', 'src/main.tsx'],

@@ -1,7 +1,7 @@
 // Triggers as sentences, worked by hand. A file that is being typed holds anything, and no sentence may break on it.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { eventWords, faultWords, triggerWords } from '../../src/pages/bench/words.js';
+import { eventWords, faultWords, timesWords, triggerWords } from '../../src/pages/bench/words.js';
 import { FILE_SCHEMAS, shapeOf } from '../../sim/files/index.js';
 
 test.each([
@@ -28,6 +28,10 @@ test.each([
   [{ kind: 'pointer', side: 'left', mode: 'bias', biasDeg: 2 }, 'The left pointer jumps by 2 deg'],
   [{ kind: 'nothing known' }, 'nothing known'], [{}, '…'],
 ])('%j', (fault, words) => expect(faultWords(fault)).toBe(words));
+
+test('how often', () => {
+  expect([{}, { times: 3 }, { times: 3, everyS: 10 }].map(timesWords)).toEqual(['', ', 3 times at most', ', 3 times at most, every 10 s']);
+});
 
 test.each([['faults', faultWords, 'kind'], ['events', eventWords, 'do']] as const)('every kind of %s has a sentence of its own', (list, words, by) => {
   const top = shapeOf(FILE_SCHEMAS.scenario);

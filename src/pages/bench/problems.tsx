@@ -1,6 +1,7 @@
 /** Everything that is wrong with the document, at once, each with its place; a press leads there. */
 import type { Problem } from '../../text/index.js';
 import type { BenchProps } from './bench.js';
+import { wrongWords } from './wrong.js';
 
 interface Props extends BenchProps {
   /** Leads to the place of a problem in the text. */
@@ -22,7 +23,7 @@ export function Problems({ draft, lead }: Props) {
                 <button class="problem" type="button" onClick={() => lead(problem)}>
                   <span class="at"><span class="unseen">line </span>{line}:{column}</span>
                   <span class="path">{path === '' ? 'the file' : path}</span>
-                  <span class="what">is {found}; allowed: {allowed}</span>
+                  <span class="what">{wrongWords({ found, allowed })}</span>
                 </button>
               </li>
             );

@@ -95,8 +95,15 @@ const EVENTS: Readonly<Record<string, (event: Written) => string>> = {
   callout: (event) => `Callout: ${word(event['text'])}`,
   setGear: (event) => `Gear ${word(event['to'])}`,
   returnMainDrive: () => 'The normal flap drive comes back',
+  clearFault: ({ fault }) => `Ends the fault ${word(fault)}`,
   freeze: () => 'The clock stops, instruments stay',
 };
+
+/** How often it acts: empty for once. */
+export function timesWords({ times, everyS }: Written): string {
+  if (times === undefined) return '';
+  return everyS === undefined ? `, ${figure(times)} times at most` : `, ${figure(times)} times at most, every ${figure(everyS)} s`;
+}
 
 /** What a fault does, without its trigger. A kind without words of its own is named. */
 export const faultWords = (fault: Written): string => FAULTS[word(fault['kind'])]?.(fault) ?? word(fault['kind']);

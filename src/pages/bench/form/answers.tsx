@@ -2,6 +2,7 @@
 import type { Json, Path } from '../../../text/index.js';
 import type { Draft } from '../draft.js';
 import type { Written } from '../words.js';
+import { wrongSentence } from '../wrong.js';
 import { problemsIn } from './at.js';
 import { stepName } from './fields.js';
 
@@ -30,7 +31,7 @@ export function Answers({ draft, path, thing }: { readonly draft: Draft; readonl
         </div>
       ))}
       <button class="plain" type="button" disabled={answers.length >= MOST} onClick={() => draft.put([...path, 'answers', answers.length], `answer ${answers.length + 1}`)}>Another answer</button>
-      {problems.map(({ path: at, allowed, found: is }) => <p key={`${at} ${allowed}`} class="field-wrong">{is === 'nothing' ? `Needs ${allowed}.` : `Is ${is}; allowed: ${allowed}.`}</p>)}
+      {problems.map((problem) => <p key={`${problem.path} ${problem.allowed}`} class="field-wrong">{wrongSentence(problem)}</p>)}
     </fieldset>
   );
 }

@@ -3,6 +3,7 @@ import type { ObjectShape, Shape } from '../../../../sim/files/index.js';
 import type { Json, Path } from '../../../text/index.js';
 import type { Draft } from '../draft.js';
 import { isWritten } from '../words.js';
+import { wrongSentence } from '../wrong.js';
 import { problemsIn, valueAt } from './at.js';
 import { beginOf } from './begin.js';
 import { Field, Fields, type FieldProps } from './fields.js';
@@ -74,7 +75,7 @@ function Rows({ draft, path, of: { shape } }: FieldProps) {
         </div>
       ))}
       <button class="plain" type="button" disabled={rows.length >= most} onClick={() => draft.put([...path, rows.length], rows.at(-1) ?? beginOf(item))}>Another row</button>
-      {problemsIn(draft, path).filter((problem) => problem.path === path.join('.')).map(({ allowed, found }) => <p key={allowed} class="field-wrong">Is {found}; allowed: {allowed}.</p>)}
+      {problemsIn(draft, path).filter((problem) => problem.path === path.join('.')).map((problem) => <p key={problem.allowed} class="field-wrong">{wrongSentence(problem)}</p>)}
     </fieldset>
   );
 }

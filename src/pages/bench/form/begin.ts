@@ -1,5 +1,6 @@
 /** What a new fault, event or trigger begins with: sound values that suit the scenario, to be changed from there. */
 import type { ObjectShape, Shape } from '../../../../sim/files/index.js';
+import { CLEARABLE } from '../../../../sim/index.js';
 import type { Json } from '../../../text/index.js';
 import { isWritten, type Written } from '../words.js';
 
@@ -11,21 +12,24 @@ const FAULTS: Readonly<Record<string, Written>> = {
 
 const number = (value: Json | undefined, otherwise: number): number => (typeof value === 'number' ? value : otherwise);
 
-const EVENTS: Readonly<Record<string, (start: Start) => Written>> = {
+const EVENTS: Readonly<Record<string, (start: Start, faults: readonly string[]) => Written>> = {
   descend: ({ altitudeFt, groundFt }) => ({ toFt: Math.max(number(groundFt, 0) + 1000, number(altitudeFt, 5000) - 2000), pathDeg: -3 }),
   selectSpeed: ({ speedKt }) => ({ speedKt: number(speedKt, 160) - 10 }),
   failEngine: () => ({ side: 'right' }),
   message: () => ({ text: 'Sandray Radio: cloud base one thousand feet.' }),
   callout: () => ({ text: 'Heron four one, Talmere Approach, say altitude.', answers: ['5600 ft', '6500 ft', 'not level'], right: '5600 ft', withinS: 12 }),
   setGear: () => ({ to: 'down' }),
+  clearFault: (_, [fault]) => ({ fault: fault ?? 'none-yet' }),
 };
 
 /** Keys that every fault or event has, kept when its kind is changed. */
 const COMMON = ['name', 'when', 'side'] as const;
 
 /** A fault or an event of another kind: what both kinds have stays. */
-export function ofKind(shape: ObjectShape, by: 'kind' | 'do', kind: string, before: Written, start: Start): { [key: string]: Json } {
-  const begins: Written = by === 'kind' ? (FAULTS[kind] ?? {}) : (EVENTS[kind]?.(start) ?? {});
+export function ofKind(shape: ObjectShape, by: 'kind' | 'do', kind: string, before: Written, json: Json): { [key: string]: Json } {
+  const { start = {}, faults = [] } = isWritten(json) ? json : {};
+  const endable = Array.isArray(faults) ? faults.flatMap((one) => (isWritten(one) && typeof one['name'] === 'string' && CLEARABLE.some((kind) => kind === one['kind']) ? [one['name']] : [])) : [];
+  const begins: Written = by === 'kind' ? (FAULTS[kind] ?? {}) : (EVENTS[kind]?.(isWritten(start) ? start : {}, endable) ?? {});
   const made: { [key: string]: Json } = {};
   for (const [key, { required, shape: inner }] of shape.keys) {
     const kept = COMMON.find((one) => one === key) !== undefined || ['text', 'ratio'].includes(key) ? before[key] : undefined;

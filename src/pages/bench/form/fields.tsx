@@ -5,6 +5,7 @@ import { allowedBy, type Shape } from '../../../../sim/files/index.js';
 import type { Path } from '../../../text/index.js';
 import type { Draft } from '../draft.js';
 import { figure, isWritten } from '../words.js';
+import { wrongSentence } from '../wrong.js';
 import { idOf, problemsAt, valueAt } from './at.js';
 import { labelOf, numberOf, stepOf, stepped, wordLabel } from './labels.js';
 
@@ -41,7 +42,7 @@ export function meaning({ of: { shape, fallback } }: Pick<FieldProps, 'of'>): st
 
 /** What stands under a field: its meaning for whoever hears the page, its problems for everyone. */
 export function Under({ draft, path, of, own }: FieldProps & { readonly own?: string | null }) {
-  const problems = [...(own == null ? [] : [own]), ...problemsAt(draft, path).map(({ found, allowed }) => (found === 'nothing' ? `Needs ${allowed}.` : `Is ${found}; allowed: ${allowed}.`))];
+  const problems = [...(own == null ? [] : [own]), ...problemsAt(draft, path).map(wrongSentence)];
   return (
     <>
       <span class="unseen" id={`${idOf(path)}-means`}>{meaning({ of })}</span>

@@ -9,6 +9,7 @@ const NAMES: Readonly<Record<string, string>> = {
   limitDeg: 'Late from', seenDeg: 'Seen from', measuring: 'Measuring run',
   leverFirst: 'Lever before drive', leaveAlone: 'No press after a split', call: 'The call',
   ratio: 'Rate, part of the drive’s', periodS: 'Period', onS: 'Slips for', mode: 'How it lies', biasDeg: 'Jump', factor: 'Speed, part of healthy', stopsAt: 'Stops at',
+  times: 'Times at most', everyS: 'Again every', from: 'Who speaks', fault: 'Fault that ends',
   toFt: 'To', pathDeg: 'Path', withinS: 'Time to answer', to: 'To', order: 'Place among the shipped',
   onsetFromS: 'Onset from', onsetForS: 'Onset for', quiet: 'Quiet share', load: 'Workload', gaugeLocked: 'Gauge size locked', perRate: 'Of them at each rate',
 };
@@ -25,7 +26,7 @@ export function labelOf(key: string): string {
 }
 
 const WORDS: Readonly<Record<string, string>> = {
-  drawn: 'drawn by the seed', flying: 'flies and drives', driving: 'drives; another flies', lost: 'lost', returns: 'comes back by an event',
+  otherPilot: 'other pilot', drawn: 'drawn by the seed', flying: 'flies and drives', driving: 'drives; another flies', lost: 'lost', returns: 'comes back by an event',
 };
 
 /** A word of a file, as it is chosen. */

@@ -1,6 +1,7 @@
 /** Settings to reach, in order, typed as one list; those of the airframe stand beside it to be pressed. */
 import { useSignal } from '@preact/signals';
 import type { Airframe } from '../../../../sim/files/index.js';
+import { wrongSentence } from '../wrong.js';
 import { problemsIn, valueAt, idOf } from './at.js';
 import { described, meaning, stepName, type FieldProps } from './fields.js';
 import { numberOf } from './labels.js';
@@ -35,7 +36,7 @@ export function SettingsField({ draft, path, of, airframe }: FieldProps & { read
         </span>
       )}
       <span class="unseen" id={`${idOf(path)}-means`}>{meaning({ of })}</span>
-      {wrong && <span class="field-wrong" id={`${idOf(path)}-wrong`}>{[own, ...problems.map(({ found: is, allowed }) => `Is ${is}; allowed: ${allowed}.`)].filter((one) => one !== null).join(' ')}</span>}
+      {wrong && <span class="field-wrong" id={`${idOf(path)}-wrong`}>{[own, ...problems.map(wrongSentence)].filter((one) => one !== null).join(' ')}</span>}
     </div>
   );
 }

@@ -4,7 +4,7 @@ import { useRef } from 'preact/hooks';
 import type { ChoiceShape, ObjectShape } from '../../../../sim/files/index.js';
 import { duplicated, moved, type Json } from '../../../text/index.js';
 import { Sign } from '../picture/sign.js';
-import { eventWords, faultWords, isWritten, triggerWords, word, type Written } from '../words.js';
+import { eventWords, faultWords, isWritten, timesWords, triggerWords, word, type Written } from '../words.js';
 import { Answers } from './answers.js';
 import { problemsIn, valueAt } from './at.js';
 import { freshName, ofKind, triggerOf } from './begin.js';
@@ -38,9 +38,8 @@ export function Things({ draft, list, shape }: Props) {
   const add = (kind: string): void => {
     const option = shape.options.get(kind);
     if (option === undefined) return;
-    const start = valueAt(draft.json.value, ['start']);
     const name = freshName(kind, draft.json.value);
-    const made = ofKind(option, by, kind, { name, side: 'right', when: triggerOf(list === 'faults' ? 'flapDeg' : 'atS', {}, draft.json.value, '') }, isWritten(start) ? start : {});
+    const made = ofKind(option, by, kind, { name, side: 'right', when: triggerOf(list === 'faults' ? 'flapDeg' : 'atS', {}, draft.json.value, '') }, draft.json.value);
     draft.put([list, things.length], { name, ...made });
     choose(things.length);
     told.value = `Added: ${words(made)}.`;
@@ -77,7 +76,7 @@ export function Things({ draft, list, shape }: Props) {
             <li key={index} class={isOpen ? 'thing open' : 'thing'}>
               <button class="thing-head" type="button" aria-expanded={isOpen} onClick={() => choose(isOpen ? null : index)}>
                 <Sign list={list} kind={word(thing[by])} />
-                <span class="thing-words">{words(thing)} <span>{triggerWords(thing['when'])}</span></span>
+                <span class="thing-words">{words(thing)} <span>{triggerWords(thing['when'])}{timesWords(thing)}</span></span>
                 {wrong > 0 && <span class="thing-wrong">{wrong === 1 ? 'one problem' : `${wrong} problems`}</span>}
               </button>
               {isOpen && (
@@ -107,6 +106,9 @@ export function Things({ draft, list, shape }: Props) {
   );
 }
 
+/** Keys of how often it acts. */
+const REPEATS = ['times', 'everyS'];
+
 interface OneProps {
   readonly draft: Props['draft'];
   readonly list: ListName;
@@ -122,12 +124,11 @@ function One({ draft, list, index, shape, thing }: OneProps) {
   const kind = word(thing[by]);
   const option = shape.options.get(kind);
   const trigger = option?.keys.get('when')?.shape;
-  const start = valueAt(draft.json.value, ['start']);
   const change = (to: string): void => {
     const next = shape.options.get(to);
-    if (next !== undefined) draft.put(path, ofKind(next, by, to, thing, isWritten(start) ? start : {}));
+    if (next !== undefined) draft.put(path, ofKind(next, by, to, thing, draft.json.value));
   };
-  const fields = [...(option?.keys ?? [])].filter(([key]) => ![by, 'name', 'when', 'answers', 'right'].includes(key) && !unfit(thing, key));
+  const fields = [...(option?.keys ?? [])].filter(([key]) => ![by, 'name', 'when', 'answers', 'right', ...REPEATS].includes(key) && !unfit(thing, key));
   return (
     <>
       <Fields>
@@ -143,6 +144,12 @@ function One({ draft, list, index, shape, thing }: OneProps) {
       </Fields>
       {option?.keys.has('answers') === true && <Answers draft={draft} path={path} thing={thing} />}
       {trigger?.kind === 'object' && <TriggerFields draft={draft} path={[...path, 'when']} shape={trigger satisfies ObjectShape} of={word(thing['name'])} />}
+      {option !== undefined && (
+        <details open={thing['times'] !== undefined || thing['everyS'] !== undefined}>
+          <summary>How often it acts</summary>
+          <Fields>{[...option.keys].filter(([key]) => REPEATS.includes(key)).map(([key, of]) => <Field key={key} draft={draft} path={[...path, key]} of={of} />)}</Fields>
+        </details>
+      )}
     </>
   );
 }

@@ -3,6 +3,7 @@ import type { ObjectShape } from '../../../../sim/files/index.js';
 import type { Json, Path } from '../../../text/index.js';
 import type { Draft } from '../draft.js';
 import { isWritten, triggerWords, word, type Written } from '../words.js';
+import { wrongSentence } from '../wrong.js';
 import { problemsAt, valueAt } from './at.js';
 import { kindIn, namesIn, triggerOf, TRIGGERS, type TriggerKind } from './begin.js';
 import { NumberField, Segments } from './fields.js';
@@ -22,7 +23,7 @@ export function TriggerFields(props: Props) {
     <div class="trigger">
       <p class="trigger-words">Acts {triggerWords(valueAt(draft.json.value, path))}</p>
       <Condition {...props} remove={null} />
-      {problemsAt(draft, path).map(({ allowed, found }) => <p key={allowed} class="field-wrong">Is {found}; allowed: {allowed}.</p>)}
+      {problemsAt(draft, path).map((problem) => <p key={problem.allowed} class="field-wrong">{wrongSentence(problem)}</p>)}
     </div>
   );
 }
