@@ -12,7 +12,7 @@ import { fromFile, lastOwn, record, route, started } from './session.js';
 import { bindings, latchedHold, letters, look, loudness, muted, spokenPointers } from './settings.js';
 import { isNews } from './news.js';
 import { size } from './size/choices.js';
-import { look as lookAtScreen, pxPerMm } from './size/screen.js';
+import { look as lookAtScreen, pxPerMm, screenName } from './size/screen.js';
 import { differences, sameAgain, sightOf, wishOf, type Sight } from './size/sight.js';
 import { keepFocus, Tabs } from './tabs.js';
 import { Frozen, Talk } from './talk.js';
@@ -113,7 +113,7 @@ export function Drill({ house, of, name, lock = null, over: isOver, left: isLeft
     const dark = matchMedia('(prefers-color-scheme: dark)');
     addEventListener('resize', fit);
     dark.addEventListener('change', fit);
-    undo.push(look.subscribe(fit), () => removeEventListener('resize', fit), () => dark.removeEventListener('change', fit));
+    undo.push(look.subscribe(fit), screenName.subscribe(fit), () => removeEventListener('resize', fit), () => dark.removeEventListener('change', fit));
     return () => {
       over = true;
       started.value = false;

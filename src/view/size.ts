@@ -2,6 +2,8 @@
 
 /** ISO/IEC 7810, ID-1: the sides of a bank card, mm. Its limits, from memory: 85.47 to 85.72 and 53.92 to 54.03 mm. */
 export const CARD = { longMm: 85.6, shortMm: 53.98 } as const;
+/** Its rounded corners, nominal, mm. */
+export const CARD_ROUND_MM = 3.18;
 
 /** Screens between these are believed: derived, from a wall screen to the densest phone (rules 5.1), px/mm. */
 export const PX_PER_MM = { least: 1.5, most: 12 } as const;

@@ -5,7 +5,7 @@
 import { useSignal } from '@preact/signals';
 import type { RefObject } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import { CARD, CARD_OFF, matchOf, PX_PER_MM, type Match } from '../../view/size.js';
+import { CARD, CARD_OFF, CARD_ROUND_MM, matchOf, PX_PER_MM, type Match } from '../../view/size.js';
 
 interface Props {
   /** What this screen measured last, px a millimetre; null: never. */
@@ -20,8 +20,9 @@ const USUAL = 96 / 25.4;
 const ASIDE = 1.09;
 /** Steps of a button or a key, px. */
 const [FINE, COARSE] = [0.5, 10];
-/** Room about the outline for its handle, px. */
-const EDGE = 28;
+/** Room before the outline for its corner, and behind it for the edge that moves, px. */
+const [AHEAD, BEHIND] = [14, 24];
+const AROUND = AHEAD + BEHIND;
 
 const [LEAST, MOST] = [PX_PER_MM.least * CARD.longMm, PX_PER_MM.most * CARD.longMm];
 const between = (value: number, least: number, most: number): number => Math.min(Math.max(value, least), most);
@@ -41,7 +42,7 @@ export function Card({ before, measured, leave }: Props) {
     return () => removeEventListener('resize', fit);
   }, []);
 
-  const stands = long.value + 2 * EDGE > room.value;
+  const stands = long.value + AROUND > room.value;
   const measuringLong = short.value === null;
   const shortPx = short.value ?? (long.value / CARD.longMm) * CARD.shortMm;
   const w = stands ? shortPx : long.value;
@@ -77,20 +78,18 @@ export function Card({ before, measured, leave }: Props) {
         ? <><strong>1 of 2.</strong> Hold a bank card against the screen, its corner in the drawn corner. Move the {across ? 'right' : 'lower'} edge until it lies under the end of the card.</>
         : <><strong>2 of 2.</strong> Leave the card where it is. Move the {across ? 'right' : 'lower'} edge the same way. It started too far out on purpose: this is the check.</>}</p>
       <div ref={box} class="card-room">
-        <svg class="card-drawn" width={w + 2 * EDGE} height={h + 2 * EDGE} viewBox={`0 0 ${w + 2 * EDGE} ${h + 2 * EDGE}`} aria-hidden="true">
-          <path class="card-corner" d={`M2 ${EDGE + 40}V2H${EDGE + 40}`} transform={`translate(${EDGE - 2} ${EDGE - 2})`} />
-          <rect class="card-line" x={EDGE} y={EDGE} width={w} height={h} rx={(3.18 * w) / (stands ? CARD.shortMm : CARD.longMm)} />
-          {across
-            ? <path class="card-edge" d={`M${EDGE + w} ${EDGE - 12}V${EDGE + h + 12}`} />
-            : <path class="card-edge" d={`M${EDGE - 12} ${EDGE + h}H${EDGE + w + 12}`} />}
-          <text class="card-name" x={EDGE + w / 2} y={EDGE + h / 2 - 6} text-anchor="middle">bank card</text>
-          <text class="card-name" x={EDGE + w / 2} y={EDGE + h / 2 + 16} text-anchor="middle">{CARD.longMm.toFixed(2)} × {CARD.shortMm} mm</text>
+        <svg class="card-drawn" width={w + AROUND} height={h + AROUND} viewBox={`${-AHEAD} ${-AHEAD} ${w + AROUND} ${h + AROUND}`} aria-hidden="true">
+          <rect class="card-line" width={w} height={h} rx={(CARD_ROUND_MM * w) / (stands ? CARD.shortMm : CARD.longMm)} />
+          <path class="card-corner" d="M-3 40V-3H40" />
+          <path class="card-edge" d={across ? `M${w} -12V${h + 12}` : `M-12 ${h}H${w + 12}`} />
+          <text class="card-name" x={w / 2} y={h / 2 - 6} text-anchor="middle">bank card</text>
+          <text class="card-name" x={w / 2} y={h / 2 + 16} text-anchor="middle">{CARD.longMm.toFixed(2)} × {CARD.shortMm} mm</text>
         </svg>
         <Edge at={outline} name={name} value={value} across={across} w={w} h={h} put={put} />
       </div>
       <div class="card-steps" role="group" aria-label={`Edge of the ${name}`}>
         {([[-COARSE, '− 10'], [-FINE, '− ½'], [FINE, '+ ½'], [COARSE, '+ 10']] as const).map(([step, words]) => (
-          <button key={step} class="button quiet" type="button" aria-label={`${step < 0 ? 'in' : 'out'} by ${Math.abs(step) === FINE ? 'half a pixel' : '10 pixels'}`} onClick={() => put(value + step)}>{words}</button>
+          <button key={step} class="button quiet" type="button" aria-label={`${words} px, the ${step < 0 ? 'edge goes in' : 'edge goes out'}`} onClick={() => put(value + step)}>{words}</button>
         ))}
         <span class="small">px; or drag the edge, or arrow keys on it</span>
       </div>
@@ -128,7 +127,9 @@ interface EdgeProps {
 function Edge({ at, name, value, across, w, h, put }: EdgeProps) {
   const grip = useRef<{ from: number; value: number } | null>(null);
   const along = (event: PointerEvent): number => (across ? event.clientX : event.clientY);
-  const style = across ? { left: EDGE + w - 22, top: EDGE, width: 44, height: h } : { left: EDGE, top: EDGE + h - 22, width: w, height: 44 };
+  const style = across
+    ? { left: `${AHEAD + w - 22}px`, top: `${AHEAD}px`, width: '44px', height: `${h}px` }
+    : { left: `${AHEAD}px`, top: `${AHEAD + h - 22}px`, width: `${w}px`, height: '44px' };
   return (
     <button
       ref={at} style={style} class={across ? 'card-grip' : 'card-grip card-grip-down'} type="button" role="slider" aria-label={`Edge of the ${name}`} aria-orientation={across ? 'horizontal' : 'vertical'}

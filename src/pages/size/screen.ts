@@ -17,7 +17,16 @@ export function look(): void {
   if (width !== innerWidth || height !== innerHeight) windowSize.value = { width: innerWidth, height: innerHeight };
 }
 
+/** A screen of other pixels need not change the size of the window. */
+function watchPixels(): void {
+  matchMedia(`(resolution: ${devicePixelRatio}dppx)`).addEventListener('change', () => {
+    look();
+    watchPixels();
+  }, { once: true });
+}
+
 addEventListener('resize', look);
+watchPixels();
 // A window that came back may have been carried to another screen of the same size meanwhile.
 addEventListener('focus', look);
 // Where the browser tells of a move to another screen (Window Management): no resize need come with it.
