@@ -13,7 +13,7 @@ import { DT, FT, ticksOf } from './units.js';
 type Thing = Fault | ScenarioEvent;
 
 /** What is given out while the entries are made: a place, a latch a crossing, a memo a name. */
-interface Book {
+export interface Book {
   readonly seed: number;
   readonly limitTicks: number;
   readonly names: Map<string, number>;
@@ -38,7 +38,7 @@ export function agendaOf(scenario: Pick<ReadyScenario, 'faults' | 'events'>, see
   if (book.names.size > MOST_MEMOS) throw new RangeError(`${book.names.size} names behind after; at most ${MOST_MEMOS}`);
   const order = new Map(inOrder.map((entry, at) => [entry, at]));
   const timed = inOrder.filter((entry) => entry.when === null).sort((a, b) => a.tick - b.tick || (order.get(a) as number) - (order.get(b) as number));
-  return { entries, inOrder, timed, watched: inOrder.filter((entry) => entry.when !== null) };
+  return { entries, inOrder, timed, watched: inOrder.filter((entry) => entry.when !== null), leaves: book.leaves, turns: [] };
 }
 
 /** A thing that acts several times, `everyS` apart and at no fixed time, counts from when it first acted. */
@@ -67,6 +67,7 @@ function entriesOf(thing: Thing, place: number, faults: readonly Fault[], book: 
     clears: 'do' in thing && thing.do === 'clearFault' ? faults.findIndex(({ name }) => name === thing.fault) : -1,
     fault: 'kind' in sided ? sided as DrawnFault : null,
     event: 'do' in sided ? sided as DrawnEvent : null,
+    latch: place, spans: null, mends: null,
   };
   const all = [first];
   for (let time = 1; time < (thing.times ?? 1); time += 1) {
@@ -74,7 +75,7 @@ function entriesOf(thing: Thing, place: number, faults: readonly Fault[], book: 
     const wait = time * ticksOf(thing.everyS ?? 0);
     const again = timed ? { tick: first.tick + wait }
       : { when: thing.everyS === undefined ? anew(thing.when, behind, book, hazard) : { kind: 'after', memo: first.memo, delayTicks: wait } as const };
-    all.push({ ...first, place: book.next, memo: -1, ...again });
+    all.push({ ...first, place: book.next, latch: book.next, memo: -1, ...again });
     book.next += 1;
   }
   return all;
@@ -82,14 +83,15 @@ function entriesOf(thing: Thing, place: number, faults: readonly Fault[], book: 
 
 const anew = (when: Trigger, behind: number, book: Book, hazard: Dice): Condition => ({ kind: 'anew', behind, of: condition(when, book, hazard) });
 
-const drawnSide = (seed: number, place: number): Side => (dice(seed, `side ${place}`).uniform() < 0.5 ? 'left' : 'right');
+export const drawnSide = (seed: number, place: number): Side => (dice(seed, `side ${place}`).uniform() < 0.5 ? 'left' : 'right');
 
 function noteAfter(when: Trigger, names: Map<string, number>): void {
   if (when.after !== undefined) memoOf(names, when.after);
   for (const inner of [...(when.all ?? []), ...(when.any ?? [])]) noteAfter(inner, names);
 }
 
-function condition(when: Trigger, book: Book, hazard: Dice): Condition {
+/** A trigger with its latches, counted up in the book. */
+export function condition(when: Trigger, book: Book, hazard: Dice): Condition {
   const crossing = (of: 'driveDeg' | 'casKt' | 'heightM', at: number): Condition =>
     ({ kind: 'crossing', of, at, edge: when.edge ?? 'either', leaf: book.leaves++ });
   const inner = (triggers: readonly Trigger[]): Condition[] => triggers.map((trigger) => condition(trigger, book, hazard));

@@ -3,28 +3,46 @@
  * every tick, and act at the start of the next. Order: tick, rank, place in the file (faults stand before events; what acts
  * several times stands there once for each time).
  */
-import { clearEntry } from './clear.js';
+import { clearEntry, mendFault } from './clear.js';
+import { releaseDrive } from './drive/switchgear.js';
 import type { Condition, Entry } from './entry.js';
 import { actEvent } from './events.js';
 import { actFault } from './faults.js';
 import type { Fixed } from './fixed.js';
-import { has, isDone, isPending, put } from './latches.js';
-import type { State } from './state.js';
+import { has, isDone, isPending, put, stands } from './latches.js';
+import { STATE_KEYS, type State } from './state.js';
+import { flightTick } from './task/rule.js';
+import type { Turn } from './turns.js';
 
 type Memo = 'memo0' | 'memo1' | 'memo2' | 'memo3' | 'memo4' | 'memo5' | 'memo6' | 'memo7';
 const MEMOS: readonly Memo[] = ['memo0', 'memo1', 'memo2', 'memo3', 'memo4', 'memo5', 'memo6', 'memo7'];
 
+/**
+ * Before all else in a tick: where a desk takes the run back, the state of the earlier tick returns, with the hand off a
+ * switch that springs back. Waiting times behind a thing that had happened go on from where they were.
+ */
+export function comeBack(s: State, { agenda, drive }: Fixed): void {
+  for (const { from, to, state } of agenda.turns) {
+    if (from !== s.tick) continue;
+    for (const key of STATE_KEYS) s[key] = state[key];
+    s.tick = from;
+    for (const memo of MEMOS) if (s[memo] >= 0) s[memo] += from - to;
+    releaseDrive(s, drive);
+  }
+}
+
 /** Start of a tick: what is due acts, in file order. */
 export function actDue(s: State, fixed: Fixed): void {
-  const { inOrder, timed } = fixed.agenda;
-  const due = s.agendaNext < timed.length && (timed[s.agendaNext] as Entry).tick <= s.tick;
+  const { inOrder, timed, turns } = fixed.agenda;
+  const tick = flightTick(turns, s.tick);
+  const due = s.agendaNext < timed.length && (timed[s.agendaNext] as Entry).tick <= tick;
   if (!due && s.pending0 === 0 && s.pending1 === 0) return;
   for (const entry of inOrder) {
-    if (entry.when === null ? entry.tick === s.tick : isPending(s, entry.place)) act(s, fixed, entry);
+    if (entry.when === null ? entry.tick === tick && stands(entry, s.tick) : isPending(s, entry.latch)) act(s, fixed, entry);
   }
   s.pending0 = 0;
   s.pending1 = 0;
-  while (s.agendaNext < timed.length && (timed[s.agendaNext] as Entry).tick <= s.tick) s.agendaNext += 1;
+  while (s.agendaNext < timed.length && (timed[s.agendaNext] as Entry).tick <= tick) s.agendaNext += 1;
 }
 
 function act(s: State, fixed: Fixed, entry: Entry): void {
@@ -32,22 +50,24 @@ function act(s: State, fixed: Fixed, entry: Entry): void {
   if (entry.fault !== null) actFault(s, fixed, entry.fault, entry.place);
   if (entry.clears >= 0) clearEntry(s, fixed, fixed.agenda.entries[entry.clears] as Entry);
   else if (entry.event !== null) actEvent(s, entry.event);
+  if (entry.mends !== null) for (const place of entry.mends) mendFault(s, fixed, fixed.agenda.entries[place] as Entry);
 }
 
 /** End of a tick: every watcher is looked at once. `driveDeg`, `casKt`, `heightM` are the values before the tick. */
 export function watch(s: State, fixed: Fixed, driveDeg: number, casKt: number, heightM: number): void {
-  for (const entry of fixed.agenda.watched) {
-    if (isDone(s, entry.place)) continue;
-    if (holds(s, entry.when as Condition, driveDeg, casKt, heightM)) {
-      put(s, 'done0', 'done1', entry.place);
-      put(s, 'pending0', 'pending1', entry.place);
+  const { watched, turns } = fixed.agenda;
+  for (const entry of watched) {
+    if (isDone(s, entry.latch) || !stands(entry, s.tick)) continue;
+    if (holds(s, turns, entry.when as Condition, driveDeg, casKt, heightM)) {
+      put(s, 'done0', 'done1', entry.latch);
+      put(s, 'pending0', 'pending1', entry.latch);
     }
   }
 }
 
-function holds(s: State, when: Condition, driveDeg: number, casKt: number, heightM: number): boolean {
+function holds(s: State, turns: readonly Turn[], when: Condition, driveDeg: number, casKt: number, heightM: number): boolean {
   switch (when.kind) {
-    case 'tick': return s.tick + 1 >= when.tick;
+    case 'tick': return flightTick(turns, s.tick) + 1 >= when.tick;
     case 'held': return s.heldTicks >= when.ticks;
     case 'after': {
       const acted = s[MEMOS[when.memo] as Memo];
@@ -64,16 +84,16 @@ function holds(s: State, when: Condition, driveDeg: number, casKt: number, heigh
       return crossed;
     }
     // The next of several times: its crossing counts once the time before has acted.
-    case 'anew': return isDone(s, when.behind) && !isPending(s, when.behind) && holds(s, when.of, driveDeg, casKt, heightM);
+    case 'anew': return isDone(s, when.behind) && !isPending(s, when.behind) && holds(s, turns, when.of, driveDeg, casKt, heightM);
     case 'all': {
       // Every leaf is looked at in every tick, so that no crossing is missed while another is awaited.
       let all = true;
-      for (const inner of when.of) if (!holds(s, inner, driveDeg, casKt, heightM)) all = false;
+      for (const inner of when.of) if (!holds(s, turns, inner, driveDeg, casKt, heightM)) all = false;
       return all;
     }
     case 'any': {
       let any = false;
-      for (const inner of when.of) if (holds(s, inner, driveDeg, casKt, heightM)) any = true;
+      for (const inner of when.of) if (holds(s, turns, inner, driveDeg, casKt, heightM)) any = true;
       return any;
     }
   }

@@ -11,9 +11,28 @@ export const CLEARABLE = ['lag', 'slip', 'pointer', 'dead', 'slow', 'runsOn', 'l
 /** Whether a fault of this kind can end within a run. */
 export const isClearable = (kind: Fault['kind']): boolean => (CLEARABLE as readonly Fault['kind'][]).includes(kind);
 
+/**
+ * As a desk mends it, which may end anything: the side is coupled again, the drive runs. Sides stay where they are, and one
+ * that follows again keeps its distance.
+ */
+export function mendFault(s: State, fixed: Fixed, entry: Entry): void {
+  const { fault } = entry;
+  if (fault === null || !hasBegun(s, fixed, entry)) return;
+  switch (fault.kind) {
+    case 'disconnect': case 'jam': case 'blowback':
+      s[`${fault.side}Cut`] = 0;
+      s[`${fault.side}Jam`] = 0;
+      s[`${fault.side}Blown`] = 0;
+      s[`${fault.side}WindDeg`] = 0;
+      return;
+    case 'dead': case 'quits': s.driveDead = 0; return;
+    default: clearFault(s, fixed, fault);
+  }
+}
+
 /** Ends the fault of an entry, if it has acted; else, or where its kind cannot end, nothing changes and it may still act. */
 export function clearEntry(s: State, fixed: Fixed, entry: Entry): void {
-  if (entry.fault !== null && hasBegun(s, entry)) clearFault(s, fixed, entry.fault);
+  if (entry.fault !== null && hasBegun(s, fixed, entry)) clearFault(s, fixed, entry.fault);
 }
 
 /**
@@ -40,6 +59,6 @@ export function clearFault(s: State, fixed: Fixed, fault: DrawnFault): void {
 
 /** A drive that has stopped for good is not brought back by the end of another fault. */
 function hasQuit(s: State, fixed: Fixed): boolean {
-  for (const entry of fixed.agenda.entries) if (entry.fault?.kind === 'quits' && hasBegun(s, entry)) return true;
+  for (const entry of fixed.agenda.entries) if (entry.fault?.kind === 'quits' && hasBegun(s, fixed, entry)) return true;
   return false;
 }

@@ -1,5 +1,6 @@
 /** Commands: acts with their tick and rank, in one total order. */
 import type { Act } from './files/act.js';
+import type { DeskAct } from './files/desk-act.js';
 import { arm, closeGuard, holdDrive, releaseDrive, setDrive } from './drive/switchgear.js';
 import { levelOff, startPath } from './events.js';
 import { selectHeading } from './flight/heading.js';
@@ -10,7 +11,7 @@ import { RAD } from './units.js';
 /** 0 the agenda, 1 a desk, 2 the trainee; within a tick the lower acts first. */
 export type Rank = 0 | 1 | 2;
 
-export type Command = Act & { readonly tick: number; readonly rank: Rank; readonly seq: number };
+export type Command = (Act | DeskAct) & { readonly tick: number; readonly rank: Rank; readonly seq: number };
 
 /** The total order: tick, rank, sequence. */
 export const byOrder = (a: Command, b: Command): number => a.tick - b.tick || a.rank - b.rank || a.seq - b.seq;
@@ -23,9 +24,12 @@ const FLYING: readonly Act['do'][] = [
 /** Whether an act of the trainee belongs to whoever flies. */
 export const isOfFlying = (act: Pick<Act, 'do'>): boolean => FLYING.includes(act.do);
 
-/** Does what a command says. Commands that change nothing are allowed, and so are a trainee's that are not the trainee's to give: they do nothing. */
-export function applyAct(s: State, fixed: Fixed, act: Act, rank: Rank): void {
-  if (rank === 2 && fixed.otherFlies && isOfFlying(act)) return;
+/**
+ * Does what the trainee's hand or voice says. Acts that change nothing are allowed, and so are those that are not the
+ * trainee's to give: they do nothing. What a desk did stands in the agenda: see `sim/desk`.
+ */
+export function applyAct(s: State, fixed: Fixed, act: Act): void {
+  if (fixed.otherFlies && isOfFlying(act)) return;
   switch (act.do) {
     case 'openGuard': s.guardOpen = 1; return;
     case 'closeGuard': closeGuard(s); return;

@@ -1,6 +1,7 @@
 /** The entries of an agenda: faults and events after the dice, each with its time or its condition. */
 import type { ScenarioEvent } from './files/event.js';
 import type { Fault } from './files/fault.js';
+import type { Turn } from './turns.js';
 
 export type Side = 'left' | 'right';
 type Drawn<T> = T extends { side: string } ? Omit<T, 'side'> & { side: Side } : T;
@@ -20,10 +21,10 @@ export type Condition =
   | { readonly kind: 'all' | 'any'; readonly of: readonly Condition[] };
 
 export interface Entry {
-  /** Its latch: the place in the file, faults before events; further times of one thing stand behind all of these. */
+  /** Its latch: the place in the file, faults before events; further times of one thing stand behind all of these, and behind them what a desk did. */
   readonly place: number;
   readonly name: string | null;
-  /** Tick of a timed entry, -1 for a watcher. */
+  /** Tick of the flight in which a timed entry acts, -1 for a watcher. */
   readonly tick: number;
   /** Condition of a watcher, null for a timed entry. */
   readonly when: Condition | null;
@@ -33,6 +34,18 @@ export interface Entry {
   readonly clears: number;
   readonly fault: DrawnFault | null;
   readonly event: DrawnEvent | null;
+  /** Where a watcher latches: its place, but for what a desk put in; -1 where nothing does. */
+  readonly latch: number;
+  /** Ticks of the run in which it stands; null: from the start to the end, as all that a file names. */
+  readonly spans: readonly Span[] | null;
+  /** Places of the faults that a desk mends; null for none. */
+  readonly mends: readonly number[] | null;
+}
+
+/** From a tick on, until before another. */
+export interface Span {
+  readonly from: number;
+  readonly until: number;
 }
 
 export interface Agenda {
@@ -44,6 +57,10 @@ export interface Agenda {
   readonly timed: readonly Entry[];
   /** The others, in order. */
   readonly watched: readonly Entry[];
+  /** Crossings latched so far. */
+  readonly leaves: number;
+  /** Where a desk took the run back, in order. */
+  readonly turns: readonly Turn[];
 }
 
 /** Most entries and crossings that the latches of the state can hold. */

@@ -24,7 +24,7 @@ export function expand(scenario: ReadyScenario, airframe: Airframe, seed: number
   const { drive, flight, horn, gearPerTick } = prepared;
   const fixed = { // written out: a spread would give each run a shape of its own, and the tick would pay for it
     drive, flight, horn, gearPerTick, task,
-    agenda: agendaOf(scenario, seed, task.limitTicks),
+    agenda: agendaOf(scenario, seed, task.limitTicks), seed,
     noise: scenario.pointerNoise ? throwNoise(airframe, seed, task.limitTicks) : QUIET,
     otherFlies: scenario.role === 'driving',
     headingRad: (scenario.start.headingDeg ?? EAST_DEG) * RAD,
@@ -43,6 +43,7 @@ function taskRule(scenario: ReadyScenario, airframe: Airframe, whole: boolean): 
     seenDeg: recognition?.seenDeg ?? 0.1,
     afterTicks: task.afterS !== undefined ? ticksOf(task.afterS)
       : mode === 'drill' && faults.some(({ kind }) => kind === 'blowback') ? AFTER_BLOW_BACK_TICKS : AFTER_TICKS,
+    turns: [],
   };
 }
 

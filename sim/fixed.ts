@@ -9,6 +9,8 @@ export interface Fixed extends Prepared {
   readonly agenda: Agenda;
   readonly noise: Noise;
   readonly task: TaskRule;
+  /** Seed of the dice of the run. */
+  readonly seed: number;
   /** Another pilot flies; the trainee drives. */
   readonly otherFlies: boolean;
   /** Heading at the start, rad. */

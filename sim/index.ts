@@ -5,6 +5,10 @@
 export { advance, MODEL_VERSION } from './world.js';
 export type { Fixed, World } from './fixed.js';
 export { hasActed } from './latches.js';
+export { withDesk } from './desk/plan.js';
+export { LEAST_BACK_TICKS } from './desk/extend.js';
+export { isTakenBack, type Turn } from './turns.js';
+export { flightTick } from './task/rule.js';
 export type { Entry } from './entry.js';
 export { hazardStrikes, hazardTicks } from './agenda-of.js';
 export { CLEARABLE, clearFault, isClearable } from './clear.js';
@@ -62,7 +66,6 @@ export { kaplanMeier, logLogLimits, type Observation, type Step } from './stats/
 export { logRank, type LogRank, type Stratum } from './stats/log-rank.js';
 export { flownSet, trialOfRun, type FlownSet } from './stats/flown-set.js';
 export { conditionOf, historyOf, type BlockPair, type Condition, type ConditionGroup, type FlightOfSet, type History, type SetFlight } from './stats/history.js';
-export { mmOf, visualDeg, visualMin } from './stats/visual.js';
 export { marginOf, type MarginPlace, type MarginRow } from './stats/margin.js';
 export { adviceOf, type Advice, type SetKind } from './stats/practise.js';
 export { compareBlocks, type BlockChange, type BlockVerdict } from './stats/blocks.js';

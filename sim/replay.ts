@@ -23,6 +23,7 @@ export type See = (state: State) => void;
 
 /**
  * Runs a world to its end, or to a given tick.
+ * @param world with what a desk did in it: see `withDesk`
  * @param log commands in any order
  * @param stopTick where a run that was stopped ended; undefined: where its rule ends it
  */
@@ -43,7 +44,9 @@ function loop(world: World, log: Command[], pilot: Pilot | null, see: See | unde
   const hash = startHash();
   const push = (command: Command): void => { log.push(command); };
   let next = firstAt(log, s.tick);
-  const last = stopTick ?? world.fixed.task.limitTicks;
+  const { task, agenda: { turns } } = world.fixed;
+  // What was taken back is no part of the time allowed.
+  const last = stopTick ?? task.limitTicks + (turns[turns.length - 1]?.by ?? 0);
   while (s.tick < last && (stopTick !== undefined || s.endTick < 0)) {
     if (s.tick % HASH_EVERY === 0) hash.add(s);
     pilot?.(s, push);

@@ -1,14 +1,16 @@
 /**
  * The order of one tick, written here and nowhere else:
- *   1. what is due acts: agenda (rank 0), then commands by rank and sequence (desk 1, trainee 2)
+ *   0. where a desk has taken the run back, the state of an earlier tick returns
+ *   1. what is due acts: agenda (rank 0, then what a desk did, rank 1, in order), then the trainee's commands by sequence (2)
  *   2. presses and releases are noted
  *   3. motion: contactor, flight, drive, sides, leading edge, heat, roll, heading, gear
  *   4. rules: onset, horn, watchers, the end
  *   5. tick + 1
  * Value semantics outside: `advance` copies once. One straight-line mutable step inside, no object made in it.
  */
-import { actDue, watch } from './agenda.js';
+import { actDue, comeBack, watch } from './agenda.js';
 import { applyAct, byOrder, type Command } from './command.js';
+import type { Act } from './files/act.js';
 import { stepHeat } from './drive/heat.js';
 import { stepLeadingEdge } from './drive/leading-edge.js';
 import { stepNormalDrive } from './drive/normal.js';
@@ -71,6 +73,7 @@ export function firstAt(sorted: readonly Command[], tick: number): number {
  * @returns index of the first command of a later tick
  */
 export function step(fixed: Fixed, s: State, sorted: readonly Command[], next: number): number {
+  if (fixed.agenda.turns.length > 0) comeBack(s, fixed);
   const wasHeld = isHeld(s);
   const { driveDeg, casKt, heightM, leftDeg, rightDeg, leftBiasDeg, rightBiasDeg, leftStuck, rightStuck } = s;
 
@@ -78,7 +81,7 @@ export function step(fixed: Fixed, s: State, sorted: readonly Command[], next: n
   let after = next;
   while (after < sorted.length && (sorted[after] as Command).tick === s.tick) {
     const command = sorted[after] as Command;
-    applyAct(s, fixed, command, command.rank);
+    if (command.rank === 2) applyAct(s, fixed, command as Act);
     after += 1;
   }
   const held = isHeld(s);

@@ -43,9 +43,11 @@ function commandsInOrder({ commands }: RunRecord): Refusal[] {
   });
 }
 
-/** Only a live run has a desk; elsewhere an act of the trainee would be passed off as somebody else's. */
-const deskOnlyLive = ({ source, commands }: RunRecord): Refusal[] => commands.flatMap(({ rank }, index) =>
-  (rank === 2 || source === 'live' ? [] : [refusal('rank', `commands[${index}].rank`, rank, '2: only a live run has a desk')]));
+/** Only a live run has a desk; elsewhere nothing of one may stand in a record. */
+const deskOnlyLive = ({ source, commands, desk }: RunRecord): Refusal[] => (source === 'live' ? [] : [
+  ...commands.flatMap(({ rank }, index) => (rank === 2 ? [] : [refusal('rank', `commands[${index}].rank`, rank, '2: only a live run has a desk')])),
+  ...(desk === undefined ? [] : [refusal('rank', 'desk', 'a grade', 'none: only a live run has a desk')]),
+]);
 
 const orderOf = ({ tick, rank, seq }: { tick: number; rank: number; seq: number }): string => `tick ${tick}, rank ${rank}, seq ${seq}`;
 

@@ -7,7 +7,8 @@ export { readyFor, settled, valueAt, valuesCount, type OpenParameter } from '../
 export { airframeOf, misfitsOf, type Lookup } from './resolve.js';
 export { misfits } from './fit.js';
 export { type Misfit } from './misfit.js';
-export { type Fault } from './fault.js';
+export { type DeskFault, type Fault } from './fault.js';
+export { deskActSchema, gradesSchema, type DeskAct, type Grades } from './desk-act.js';
 export { type ScenarioEvent } from './event.js';
 export { kindOfTrigger, type Trigger } from './trigger.js';
 export { inputsSchema, type Inputs } from './inputs.js';

@@ -1,8 +1,9 @@
 /** The record of a run: what went in, what came out, and a digest of the whole. Everything shown later is replayed from it. */
 import * as z from 'zod/mini';
-import { actSchema } from './act.js';
+import { handShapes, sharedShapes } from './act.js';
 import { airframeSchema } from './airframe.js';
 import { plannedSchema } from './plan.js';
+import { deskName, deskShapes, gradesSchema } from './desk-act.js';
 import { quantity, text, whole, word } from './quantity.js';
 import { scenarioSchema } from './scenario.js';
 import { LONGEST_S } from './trigger.js';
@@ -10,7 +11,15 @@ import { LONGEST_S } from './trigger.js';
 const LONGEST_TICKS = LONGEST_S * 100 + 100;
 const tick = whole('Tick of the run.', 'tick', 0, LONGEST_TICKS);
 const stampMs = z.number().check(z.gte(0), z.lte(1e12), z.meta({ description: "The page's clock.", unit: 'ms' }));
-const when = { tick, rank: whole('0 agenda, 1 desk, 2 trainee.', '1', 1, 2), seq: whole('Order of filing in the run.', '1', 0, 1e6), stampMs };
+const seq = whole('Order of filing in the run.', '1', 0, 1e6);
+const RANK = '1 desk, 2 trainee.';
+const hand = { tick, rank: whole(RANK, '1', 2, 2), seq, stampMs };
+const desk = { tick, rank: whole(RANK, '1', 1, 1), seq, stampMs, by: deskName };
+const either = { tick, rank: whole(RANK, '1', 1, 2), seq, stampMs, by: z.optional(deskName) };
+
+const command = z.discriminatedUnion('do', [...handShapes(hand), ...deskShapes(desk), ...sharedShapes(either)]).check(
+  z.refine((one) => (one.rank === 1) === ('by' in one && one.by !== undefined), { error: '`by` with rank 1, and only there', path: ['by'] }),
+);
 
 const nullable = <T extends z.ZodMiniType>(schema: T) => z.nullable(schema);
 
@@ -29,13 +38,6 @@ const gauge = z.strictObject({
   pxPerDeg: quantity('Length on the screen of one degree of flap at the pointer tip.', 'px/deg', 0, 1000),
   pixelRatio: quantity('Device pixels for a CSS pixel.', '1', 0.1, 16),
   mmPerPx: nullable(quantity('Size of a CSS pixel, where calibrated.', 'mm', 0.01, 2)),
-  radiusMm: z.optional(quantity('Length of a pointer as drawn, where calibrated.', 'mm', 1, 2000)),
-  distanceMm: z.optional(quantity('From the eye to the screen, as the trainee states it, where calibrated.', 'mm', 250, 2500)),
-  apartDeg: z.optional(quantity('Visual angle between the middle of the speed rule and the middle of the fan at that distance, where calibrated.', 'deg', 0, 170)),
-  apartPx: z.optional(quantity('The same on the screen.', 'px', 0, 20000)),
-  widthPx: z.optional(quantity('Width of the window.', 'px', 0, 20000)),
-  heightPx: z.optional(quantity('Height of the window.', 'px', 0, 20000)),
-  changed: z.optional(z.literal(true).check(z.meta({ description: 'The gauge changed its size during the run: the figures here are those of its start.' }))),
 });
 
 const score = z.strictObject({
@@ -62,7 +64,7 @@ export const recordSchema = z.strictObject({
   device,
   gauge,
   clock: z.array(z.strictObject({ tick, stampMs })).check(z.minLength(1), z.maxLength(10000)),
-  commands: z.array(actSchema(when)).check(z.maxLength(50000)),
+  commands: z.array(command).check(z.maxLength(50000)),
   marks: z.array(z.strictObject({
     tick, stampMs, what: word('What the outside did.', ['start', 'firstFrame', 'stall', 'focusLost', 'hidden', 'pause', 'freeze', 'resume', 'late', 'end']),
   })).check(z.maxLength(50000)),
@@ -78,6 +80,7 @@ export const recordSchema = z.strictObject({
     surePct: z.optional(quantity('Chance that the answer to `split` is right, as the trainee believes.', '%', 0, 100)),
   })),
   plan: z.optional(plannedSchema.check(z.meta({ description: 'What the trainee planned before the run; outside the hash, inside the digest, and nothing proves it.' }))),
+  desk: z.optional(gradesSchema.check(z.meta({ description: "The instructor's own grade; only in a live run." }))),
   digest: z.string().check(z.regex(/^[0-9a-f]{64}$/, '64 hexadecimal digits')),
 }).check(z.meta({ description: 'Record of a run.' }));
 

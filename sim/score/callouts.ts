@@ -28,7 +28,7 @@ export function calloutWatcher(fixed: Fixed): { see(state: State): void; callout
     see(s) {
       if (asked.length === waiting.length) return;
       for (const entry of waiting) {
-        if (entry.event?.do !== 'callout' || asked.some(({ place }) => place === entry.place) || !hasActed(s, entry)) continue;
+        if (entry.event?.do !== 'callout' || asked.some(({ place }) => place === entry.place) || !hasActed(s, fixed, entry)) continue;
         const { text, answers, right, withinS } = entry.event;
         asked.push({ tick: s.tick - 1, place: entry.place, text, answers, right, ticks: ticksOf(withinS) });
       }

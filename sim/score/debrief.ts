@@ -1,5 +1,6 @@
 /** What a debrief says of one run, as figures and plain words of the trade; sentences are made by the page. */
 import type { RunRecord } from '../files/record.js';
+import { withDesk } from '../desk/plan.js';
 import { expand } from '../expand.js';
 import { fly, type Flight, type FlightRequest } from './flight.js';
 import { commandsOfRecord, requestOf } from './replayed.js';
@@ -30,7 +31,7 @@ export function debriefOf(record: RunRecord, everyTicks = 10): Debrief {
   const request = requestOf(record);
   const log = commandsOfRecord(record);
   const flight = fly(request, log);
-  const { fixed } = expand(request.scenario, request.airframe, request.seed, request.whole);
+  const { fixed } = withDesk(expand(request.scenario, request.airframe, request.seed, request.whole), log);
   const heard = calloutWatcher(fixed);
   const rows = rowsOf(request, log, flight.ticks, 1, (s, all) => {
     heard.see(s);

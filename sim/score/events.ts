@@ -67,10 +67,10 @@ export function witness(fixed: Fixed, start: State): Witness {
 
     for (const entry of told) {
       if (acted.has(entry.place)) continue;
-      if (!hasActed(s, entry)) continue;
+      if (!hasActed(s, fixed, entry)) continue;
       acted.add(entry.place);
       const fault = entry.clears < 0 ? entry : fixed.agenda.entries[entry.clears];
-      if (fault === undefined || !hasActed(s, fault)) continue; // the end of what had not begun is nothing
+      if (fault === undefined || !hasActed(s, fixed, fault)) continue; // the end of what had not begun is nothing
       say(fault === entry ? 'fault' : 'cleared', { name: fault.name ?? String(fault.place) });
     }
     const parts = !apart && s.onsetTick >= 0 && Math.abs(shownDifference(s, fixed.noise)) >= ONE_DEGREE;

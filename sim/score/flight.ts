@@ -1,5 +1,6 @@
 /** A whole run and all that is said of it, from scenario, airframe, seed and commands. */
 import type { Command } from '../command.js';
+import { withDesk } from '../desk/plan.js';
 import { expand } from '../expand.js';
 import type { Airframe } from '../files/airframe.js';
 import type { Outcome, Score } from '../files/record.js';
@@ -7,6 +8,7 @@ import type { ReadyScenario } from '../ready.js';
 import type { World } from '../fixed.js';
 import { run, type Run, type See } from '../replay.js';
 import { copyState } from '../state.js';
+import { isTakenBack } from '../turns.js';
 import type { EndWhy } from '../task/rule.js';
 import { witness, type RunEvent } from './events.js';
 import type { Failure } from './failure.js';
@@ -34,13 +36,13 @@ export interface Flight {
 export interface Timing {
   /** Part of a tick that had passed at the stamp of its release. */
   readonly fractionAt: (tick: number) => number;
-  /** First frame drawn after onset, s; null where none was drawn. */
-  readonly firstFrameS: number | null;
+  /** First frame drawn after an onset, s; null where none was drawn. */
+  readonly firstFrameS: (onsetTick: number) => number | null;
   /** Something other than the hand disturbed the run. */
   readonly voided: boolean;
 }
 
-const NO_PAGE: Timing = { fractionAt: () => 0, firstFrameS: null, voided: false };
+const NO_PAGE: Timing = { fractionAt: () => 0, firstFrameS: () => null, voided: false };
 
 export interface FlightRequest {
   readonly scenario: ReadyScenario;
@@ -55,13 +57,17 @@ export interface FlightRequest {
 
 /** Flies a log of commands to the end of the run and judges it. */
 export function fly(request: FlightRequest, log: readonly Command[]): Flight {
-  return judge(request, (world, see) => run(world, log, see, request.stopTick));
+  return judge(request, (world, see) => run(world, log, see, request.stopTick), log);
 }
 
-/** Judges a run that `go` steps: the same words for a log, a trainee or a page. */
-export function judge(request: FlightRequest, go: (world: World, see: See) => Run): Flight {
+/**
+ * Judges a run that `go` steps: the same words for a log, a trainee or a page. What a desk took back is not looked at.
+ * @param log acts known beforehand, those of a desk among them
+ */
+export function judge(request: FlightRequest, go: (world: World, see: See) => Run, log: readonly Command[] = []): Flight {
   const { scenario, airframe, seed, timing = NO_PAGE } = request;
-  const world = expand(scenario, airframe, seed, request.whole);
+  const world = withDesk(expand(scenario, airframe, seed, request.whole), log);
+  const { turns } = world.fixed.agenda;
   const start = copyState(world.state);
   const seen = [
     witness(world.fixed, start),
@@ -69,7 +75,7 @@ export function judge(request: FlightRequest, go: (world: World, see: See) => Ru
     procedureWatcher(world.fixed, scenario, airframe),
   ] as const;
   const [happened, gathered, procedure] = seen;
-  const flown = go(world, (state) => { for (const one of seen) one.see(state); });
+  const flown = go(world, (state) => { if (turns.length === 0 || !isTakenBack(turns, state.tick)) for (const one of seen) one.see(state); });
   const facts = gathered.facts(flown.state);
   const outcome = outcomeOf(facts, world.fixed.task, flown.why, timing.voided);
   const items = procedure.items(facts);
@@ -88,7 +94,7 @@ export function judge(request: FlightRequest, go: (world: World, see: See) => Ru
 function scoreOf(facts: Facts, timing: Timing): Score {
   const onsetS = facts.onsetTick < 0 ? null : facts.onsetTick / 100;
   const releaseS = facts.releaseTick < 0 ? null : (facts.releaseTick + facts.releaseFraction) / 100;
-  const firstFrameS = onsetS === null ? null : timing.firstFrameS ?? onsetS;
+  const firstFrameS = onsetS === null ? null : timing.firstFrameS(facts.onsetTick) ?? onsetS;
   const both = onsetS !== null && releaseS !== null && releaseS >= onsetS;
   return {
     onsetS, firstFrameS, releaseS,

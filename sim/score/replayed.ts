@@ -14,14 +14,18 @@ export const isVoided = (marks: RunRecord['marks']): boolean => marks.some((mark
 
 /** What stamps and marks of a record say about timing. */
 export function timingOf(record: Pick<RunRecord, 'clock' | 'commands' | 'marks'>): Timing {
-  const frame = record.marks.find((mark) => mark.what === 'firstFrame');
-  const framed = frame === undefined ? null : tickOfStamp(record.clock, frame.stampMs);
   return {
     fractionAt: (tick) => {
       const release = record.commands.find((command) => command.tick === tick && command.rank === 2 && letsGo(command));
       return release === undefined ? 0 : tickOfStamp(record.clock, release.stampMs).fraction;
     },
-    firstFrameS: framed === null ? null : (framed.tick + framed.fraction) / 100,
+    firstFrameS: (onsetTick) => {
+      // Where a desk took an onset back there may be another, with its own.
+      const frame = record.marks.find((mark) => mark.what === 'firstFrame' && mark.tick >= onsetTick);
+      if (frame === undefined) return null;
+      const { tick, fraction } = tickOfStamp(record.clock, frame.stampMs);
+      return (tick + fraction) / 100;
+    },
     voided: isVoided(record.marks),
   };
 }

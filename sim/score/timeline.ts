@@ -1,5 +1,6 @@
 /** The state of a recorded run at any of its ticks, exactly: states kept on the way, and the ticks between stepped anew. */
 import { byOrder } from '../command.js';
+import { withDesk } from '../desk/plan.js';
 import { expand } from '../expand.js';
 import type { RunRecord } from '../files/record.js';
 import { copyState, type State } from '../state.js';
@@ -26,7 +27,7 @@ const KEEP_EVERY = 500;
 export function timelineOf(record: RunRecord): Timeline {
   const request = requestOf(record);
   const log = commandsOfRecord(record).sort(byOrder);
-  const { fixed, state } = expand(request.scenario, request.airframe, request.seed, request.whole);
+  const { fixed, state } = withDesk(expand(request.scenario, request.airframe, request.seed, request.whole), log);
   const endTick = record.end.tick;
   /** States at every KEEP_EVERY-th tick, as far as the run has been looked at. */
   const kept: State[] = [copyState(state)];

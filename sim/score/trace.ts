@@ -1,5 +1,6 @@
 /** Rows of a run for charts and tables: every so many ticks, both ends included. */
 import { byOrder, type Command } from '../command.js';
+import { withDesk } from '../desk/plan.js';
 import { expand } from '../expand.js';
 import { copyState, type State } from '../state.js';
 import { firstAt, step } from '../world.js';
@@ -63,7 +64,7 @@ export const traceRows = (request: FlightRequest, log: readonly Command[], until
 export function rowsOf<Row>(
   request: FlightRequest, log: readonly Command[], untilTick: number, everyTicks: number, rowOf: (s: State, fixed: Fixed) => Row,
 ): Row[] {
-  const { fixed, state } = expand(request.scenario, request.airframe, request.seed, request.whole);
+  const { fixed, state } = withDesk(expand(request.scenario, request.airframe, request.seed, request.whole), log);
   const s = copyState(state);
   const sorted = [...log].sort(byOrder);
   const rows = [rowOf(s, fixed)];

@@ -10,6 +10,22 @@ export type EndMode = 'scored' | 'drill' | 'whole';
 export const END_WHYS = [null, 'scored', 'twiceLimit', 'called', 'done', 'lost', 'timeUp', 'stopped'] as const;
 export type EndWhy = NonNullable<(typeof END_WHYS)[number]>;
 
+/** From a tick of the run on, so many of its ticks are no ticks of the flight: what was flown in them was taken back. */
+export interface TakenBack {
+  readonly from: number;
+  readonly by: number;
+}
+
+/** Ticks of the run that are no ticks of the flight at a tick. */
+export function lostBy(turns: readonly TakenBack[], tick: number): number {
+  let by = 0;
+  for (let i = 0; i < turns.length; i += 1) if ((turns[i] as TakenBack).from <= tick) by = (turns[i] as TakenBack).by;
+  return by;
+}
+
+/** Tick of the flight at a tick of the run. */
+export const flightTick = (turns: readonly TakenBack[], tick: number): number => (turns.length === 0 ? tick : tick - lostBy(turns, tick));
+
 export interface TaskRule {
   /** Settings to reach in order, deg. */
   readonly settings: readonly number[];
@@ -25,6 +41,8 @@ export interface TaskRule {
   readonly mode: EndMode;
   /** How long a run goes on behind the scored release or the call, ticks. */
   readonly afterTicks: number;
+  /** Repositions, in order; none but in a live run. Times of the rule are times of the flight. */
+  readonly turns: readonly TakenBack[];
 }
 
 /** A release this close to a setting of the task is an arrival, deg. */

@@ -11,7 +11,7 @@ export function answersOf(fixed: Fixed): (s: State, file: (what: Act) => void) =
   const open = fixed.agenda.entries.flatMap((entry) => (entry.event?.do === 'callout' ? [{ entry, text: entry.event.right, tick: -1 }] : []));
   return (s, file) => {
     for (const callout of open) {
-      if (callout.tick < 0 && hasActed(s, callout.entry)) callout.tick = s.tick;
+      if (callout.tick < 0 && hasActed(s, fixed, callout.entry)) callout.tick = s.tick;
       if (callout.tick >= 0 && s.tick === callout.tick + ANSWER_TICKS) file({ do: 'answer', text: callout.text });
     }
   };

@@ -1,7 +1,6 @@
 /** What a scripted trainee makes of a scenario, as a debrief has it, in one flight: quick enough to follow an edit. */
 import { hasActed } from '../latches.js';
 import type { Command } from '../command.js';
-import type { Entry } from '../entry.js';
 import type { Airframe } from '../files/airframe.js';
 import type { Fixed } from '../fixed.js';
 import type { ReadyScenario } from '../ready.js';
@@ -43,7 +42,7 @@ export function previewOf(scenario: ReadyScenario, airframe: Airframe, seed: num
   const flight = judge(request, (world, see) => {
     const { fixed } = world;
     const heard = calloutWatcher(fixed);
-    const watching = actedWatcher(fixed.agenda.entries);
+    const watching = actedWatcher(fixed);
     rows.push(debriefRow(world.state, fixed, request));
     const flown = runBy(world, pilotOf(scenario, airframe, seed, trainee, fixed), commands, (s) => {
       see(s);
@@ -67,7 +66,8 @@ export function previewOf(scenario: ReadyScenario, airframe: Airframe, seed: num
 }
 
 /** Notes when each entry acts. It looks only in ticks in which the agenda has moved. */
-function actedWatcher(entries: readonly Entry[]): { readonly times: readonly (number | null)[]; see(s: State): void } {
+function actedWatcher(fixed: Fixed): { readonly times: readonly (number | null)[]; see(s: State): void } {
+  const { entries } = fixed.agenda;
   const times: (number | null)[] = entries.map(() => null);
   let [done0, done1, pending0, pending1, next] = [0, 0, 0, 0, -1];
   return {
@@ -76,7 +76,7 @@ function actedWatcher(entries: readonly Entry[]): { readonly times: readonly (nu
       if (s.done0 === done0 && s.done1 === done1 && s.pending0 === pending0 && s.pending1 === pending1 && s.agendaNext === next) return;
       ({ done0, done1, pending0, pending1, agendaNext: next } = s);
       entries.forEach((entry, place) => {
-        if (times[place] === null && hasActed(s, entry)) times[place] = (s.tick - 1) / 100;
+        if (times[place] === null && hasActed(s, fixed, entry)) times[place] = (s.tick - 1) / 100;
       });
     },
   };

@@ -3,6 +3,7 @@ import { bindingsOf } from '../input/keys.js';
 import type { Cabin, Flying } from '../pages/house.js';
 import { heardOf } from '../sound/heard.js';
 import { openSpeaker } from '../sound/speaker.js';
+import { pxPerDeg } from '../view/dial.js';
 import { flownOf } from './flown.js';
 import type { Keeper } from './keeper.js';
 
@@ -17,15 +18,14 @@ export const speaker = openSpeaker();
 export async function fly(cabin: Cabin, keeping: Keeper, app: string): Promise<Flying> {
   const [flown, [{ startDrill }, { openStage, RENDERER }, { bindHands }]] = await Promise.all([flownOf(cabin.of), (kit ??= fetchKit())]);
   const stage = await openStage(cabin.host);
-  const { at, sight } = cabin.place(flown.airframe.gauge);
   const running = startDrill({
     ...flown, app,
     device: { isolated: crossOriginIsolated, clockGrainMs: grainMs(), renderer: RENDERER, input: '', ...(cabin.assisted.length > 0 ? { assisted: [...cabin.assisted] } : {}) },
-    gauge: sight,
+    gauge: { pxPerDeg: pxPerDeg(flown.airframe.gauge.dial, cabin.at.gauge.radius), pixelRatio: devicePixelRatio, mmPerPx: null },
   });
   const { panel } = running;
   speaker.begin();
-  stage.set(at, panel);
+  stage.set(cabin.at, panel);
   let now: Parameters<typeof stage.draw>[0] | null = null;
   const unwatch = running.onPicture((picture) => {
     // A freeze lets a held switch go; the hand that held it must take it anew.
@@ -54,7 +54,7 @@ export async function fly(cabin: Cabin, keeping: Keeper, app: string): Promise<F
   running.onEnd(cabin.onEnd);
   return {
     panel, onPicture: running.onPicture, pause, resume: running.resume, stop: running.stop,
-    place: (to) => stage.set(to, panel), resized: running.resized,
+    place: (at) => stage.set(at, panel),
     turn: stage.turn,
     close() {
       unwatch();

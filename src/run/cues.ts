@@ -23,7 +23,7 @@ const isSaid = ({ event }: Entry): boolean => event?.do === 'message' || event?.
 
 /** The cues that have come by this world, each with its tick. One that a rewind took back is gone again. */
 export function cuesOf(before: readonly Cue[], { fixed, state }: World): readonly Cue[] {
-  const come = fixed.agenda.entries.filter((entry) => isSaid(entry) && hasActed(state, entry));
+  const come = fixed.agenda.entries.filter((entry) => isSaid(entry) && hasActed(state, fixed, entry));
   if (come.length === before.length && come.every(({ place }, index) => before[index]?.place === place)) return before;
   const known = new Map(before.map(({ place, tick }) => [place, tick]));
   return come.map(({ place, tick }) => ({ place, tick: known.get(place) ?? (tick < 0 ? state.tick : tick) }));

@@ -72,7 +72,7 @@ export function frame(session: Session, stampMs: number): Session {
 
 /** Whether an event that freezes acted on the way from one world to a later one. */
 const freezes = ({ fixed, state }: World, later: World): boolean =>
-  fixed.agenda.entries.some((entry) => entry.event?.do === 'freeze' && hasActed(later.state, entry) && !hasActed(state, entry));
+  fixed.agenda.entries.some((entry) => entry.event?.do === 'freeze' && hasActed(later.state, fixed, entry) && !hasActed(state, fixed, entry));
 
 /** Steps to the tick in which a freeze acted, lets a sprung switch go and stops the clock there, not at the frame. */
 function freeze(session: Session, due: number, stampMs: number): Session {

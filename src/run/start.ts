@@ -21,7 +21,6 @@ export function startDrill(options: DrillOptions, frame$: Observable<number> = f
   const scenario = ready(options.scenario, options.airframe);
   const first = expand(scenario, options.airframe, options.seed);
   const hands = new Set<Hand>();
-  let resized = false;
   const input$ = new Subject<Entry>();
 
   const training = scenario.training === true && scenario.recognition === undefined;
@@ -56,7 +55,7 @@ export function startDrill(options: DrillOptions, frame$: Observable<number> = f
       for (const draw of draws) draw(picture);
     }
     if (session.over === null) return;
-    record = recordOf(session, options, hands, resized);
+    record = recordOf(session, options, hands);
     for (const end of ends) end(record);
   });
 
@@ -67,7 +66,7 @@ export function startDrill(options: DrillOptions, frame$: Observable<number> = f
   return {
     panel: panelOf(options.airframe, first),
     setting: settingOf(options),
-    draft: () => (now === null || record !== null ? null : draftOf(now.session, hands, resized)),
+    draft: () => (now === null || record !== null ? null : draftOf(now.session, hands)),
     onPicture(draw) {
       draws.add(draw);
       return () => { draws.delete(draw); };
@@ -81,7 +80,6 @@ export function startDrill(options: DrillOptions, frame$: Observable<number> = f
     lose: (stampMs, loss) => { put({ what: loss, stampMs }); },
     pause: (stampMs) => { put({ what: 'pause', stampMs }); },
     resume: (stampMs) => { put({ what: 'resume', stampMs }); },
-    resized: () => { resized = true; },
     stop: (stampMs) => { put({ what: 'stop', stampMs }); },
   };
 }

@@ -12,6 +12,7 @@ export const simRows: Row[] = [
   { places: ['sim/drive/', 'sim/flight/', 'sim/warning/', 'sim/task/'] },
   { places: ['sim/'] }, // the files that know the whole world: state, world, agenda, command, the prepared airframe
   { places: ['sim/expand.ts', 'sim/replay.ts'] },
+  { places: ['sim/desk/'] }, // a live run: needs the step and the dice
   { places: ['sim/score/'], packages: { 'sim/score/': ['@noble/hashes'] } },
   { places: ['sim/trainee/', 'sim/practice/', 'sim/sweep/', 'sim/set/', 'sim/advise/'] },
   { places: ['sim/stats/', 'sim/wing/'] },

@@ -138,11 +138,33 @@ test('both happened: many ways to be refused, and most lines of the list', () =>
 });
 
 test('an act of a desk stands only in a live record', () => {
-  const moved = structuredClone(caught);
-  moved.commands[0]!.rank = 1;
-  expect(verify({ ...moved, digest: digestOf(moved) }).refused).toEqual([{ code: 'rank', path: 'commands[0].rank', found: '1', expected: '2: only a live run has a desk' }]);
-  const live = { ...moved, source: 'live' as const };
-  expect(verify({ ...live, digest: digestOf(live) }).ok).toBe(true);
+  const { tick, seq, stampMs } = caught.commands[0]!;
+  const remark = { do: 'remark' as const, label: 'scan', tick, rank: 1, seq: seq + 1e5, stampMs, by: 'desk-1' };
+  const with_ = (more: Partial<RunRecord>): RunRecord => {
+    const record = { ...caught, commands: [remark, ...caught.commands], ...more };
+    return { ...record, digest: digestOf(record) };
+  };
+  expect(verify(with_({})).refused).toEqual([{ code: 'rank', path: 'commands[0].rank', found: '1', expected: '2: only a live run has a desk' }]);
+  expect(verify(with_({ commands: caught.commands, desk: { grades: [] } })).refused).toMatchObject([{ code: 'rank', path: 'desk' }]);
+  const live = with_({ source: 'live', desk: { grades: [{ item: 'Letting go', anchor: 4 }], note: 'quick' } });
+  expect(verify(live)).toMatchObject({ ok: true, refused: [] });
+  expect(tryAs(recordSchema, live).ok).toBe(true);
+});
+
+test('a hand has no act of a desk, and a desk none of a hand', () => {
+  const { tick, seq, stampMs } = caught.commands[0]!;
+  const at = { tick, seq: seq + 1e5, stampMs };
+  const ok = (command: object): boolean => tryAs(recordSchema, { ...caught, source: 'live', commands: [command] }).ok;
+  expect(ok({ do: 'freeze', ...at, rank: 1, by: 'desk-1' })).toBe(true);
+  expect(ok({ do: 'freeze', ...at, rank: 2 })).toBe(false);
+  expect(ok({ do: 'freeze', ...at, rank: 1 })).toBe(false);
+  expect(ok({ do: 'openGuard', ...at, rank: 2 })).toBe(true);
+  expect(ok({ do: 'openGuard', ...at, rank: 1, by: 'desk-1' })).toBe(false);
+  expect(ok({ do: 'level', ...at, rank: 1, by: 'desk-1' })).toBe(true);
+  expect(ok({ do: 'level', ...at, rank: 2 })).toBe(true);
+  expect(ok({ do: 'level', ...at, rank: 2, by: 'desk-1' })).toBe(false);
+  expect(ok({ do: 'injectFault', ...at, rank: 1, by: 'desk-1', fault: { name: 'x', kind: 'dead' } })).toBe(true);
+  expect(ok({ do: 'injectFault', ...at, rank: 1, by: 'desk-1', fault: { name: 'x', kind: 'dead', when: { after: 'y' } } })).toBe(false);
 });
 
 test('an answer, or a guard opened twice, changes nothing, is taken, and is listed', () => {

@@ -13,7 +13,7 @@ const driving = [at(0, { do: 'arm' }, 0), at(0, { do: 'setFlapLever', settingDeg
 describe('growth at release', () => {
   const made = scenario(stop);
   const log = [...driving, at(1500, { do: 'releaseDrive' }, 3)];
-  const atFraction = (fraction: number) => fly({ scenario: made, airframe: AIRFRAME, seed: 1, timing: { fractionAt: () => fraction, firstFrameS: null, voided: false } }, log).score;
+  const atFraction = (fraction: number) => fly({ scenario: made, airframe: AIRFRAME, seed: 1, timing: { fractionAt: () => fraction, firstFrameS: () => null, voided: false } }, log).score;
 
   it('is linear between the ends of the tick that holds the stamp', () => {
     const world = expand(made, AIRFRAME, 1);

@@ -4,7 +4,7 @@ import { isReaction, outcomeOf } from '../../sim/score/outcome.js';
 import type { Facts } from '../../sim/score/facts.js';
 import type { TaskRule } from '../../sim/task/rule.js';
 
-const rule: TaskRule = { settings: [16], limitTicks: 10000, legTicks: Infinity, recognition: true, limitDeg: 2.5, seenDeg: 0.1, mode: 'scored', afterTicks: 2000 };
+const rule: TaskRule = { settings: [16], limitTicks: 10000, legTicks: Infinity, recognition: true, limitDeg: 2.5, seenDeg: 0.1, mode: 'scored', afterTicks: 2000, turns: [] };
 const drill: TaskRule = { ...rule, recognition: false, mode: 'drill' };
 const LEAST = 1e-9;
 

@@ -16,7 +16,7 @@ function acting(keys: object, ticks: number, log: Command[] = []): string[] {
   for (let tick = 0; tick < ticks; tick += 1) {
     world = advance(world, log, 1);
     for (const entry of world.fixed.agenda.inOrder) {
-      if (seen.has(entry.place) || !hasActed(world.state, entry)) continue;
+      if (seen.has(entry.place) || !hasActed(world.state, world.fixed, entry)) continue;
       seen.add(entry.place);
       told.push(`${entry.name ?? entry.event?.do ?? ''}@${tick}`);
     }

@@ -22,7 +22,7 @@ function acting(when: object, values: Value[], ticks = values.length + 3, more: 
     Object.assign(s, values[Math.min(tick + 1, values.length - 1)]);
     watch(s, fixed, driveDeg, casKt, heightM);
     s.tick += 1;
-    for (const entry of fixed.agenda.inOrder) if (hasActed(s, entry) && !told.some((one) => one.startsWith(`${entry.name}@`))) told.push(`${entry.name}@${tick}`);
+    for (const entry of fixed.agenda.inOrder) if (hasActed(s, fixed, entry) && !told.some((one) => one.startsWith(`${entry.name}@`))) told.push(`${entry.name}@${tick}`);
   }
   return told;
 }
