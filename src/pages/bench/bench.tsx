@@ -7,6 +7,7 @@ import '../look/bench.css';
 import { theDraft, type Draft } from './draft.js';
 import { Files } from './files.js';
 import type { BenchKit } from './house.js';
+import { LinkIn } from './shelf/link-in.js';
 import { Write } from './write.js';
 
 /** What every part of the bench is given. */
@@ -22,7 +23,7 @@ interface Props {
   readonly link: string | null;
 }
 
-export function Bench({ house }: Props) {
+export function Bench({ house, link }: Props) {
   const kit = useSignal<BenchKit | null>(null);
   const failed = useSignal(false);
   const get = (): void => {
@@ -30,7 +31,7 @@ export function Bench({ house }: Props) {
     house.bench.kit().then((found) => { kit.value = found; }, () => { failed.value = true; });
   };
   useEffect(get, [house]);
-  if (kit.value !== null) return <Opened house={house} kit={kit.value} draft={theDraft(kit.value)} />;
+  if (kit.value !== null) return <Opened house={house} kit={kit.value} draft={theDraft(kit.value)} link={link} />;
   return (
     <Page title="Bench" kind="bench">
       <h1>Bench</h1>
@@ -42,12 +43,13 @@ export function Bench({ house }: Props) {
 }
 
 /** The list of files where nothing is being written, or where it is asked for. */
-function Opened(props: BenchProps) {
+function Opened({ link, ...props }: BenchProps & { readonly link: string | null }) {
   const { draft } = props;
   const listed = useSignal(draft.text.value === '');
   const write = (): void => { listed.value = false; };
   return (
     <Page title="Bench" kind="bench">
+      <LinkIn {...props} link={link} write={write} />
       {listed.value || draft.text.value === ''
         ? <Files {...props} write={write} />
         : <Write {...props} list={() => { listed.value = true; }} />}

@@ -13,6 +13,7 @@ import { Preview } from './preview/preview.js';
 import { by, place } from './looked.js';
 import { Problems } from './problems.js';
 import { SetPanel } from './sets/sets.js';
+import { Share } from './shelf/share.js';
 import { Text } from './text/text.js';
 import { TraineePanel } from './trainees/trainees.js';
 
@@ -64,6 +65,7 @@ export function Write({ list, ...props }: WriteProps) {
         <button class="plain" type="button" disabled={!draft.canUndo.value} onClick={draft.undo}>Undo</button>
         <button class="plain" type="button" disabled={!draft.canRedo.value} onClick={draft.redo}>Redo</button>
       </header>
+      <Share {...props} />
       {kind === 'scenario' && <Picture {...props} />}
       <Problems {...props} lead={({ line, column }) => { by.value = 'text'; place.value = { line, column }; }} />
       <div class="bench-columns">

@@ -26,7 +26,8 @@ export function openHand(start: () => Worker = startWorker): Hand {
     drop,
     ask(asked) {
       drop();
-      const mine = (worker ??= start());
+      worker ??= start();
+      const mine = worker;
       busy = true;
       return new Promise<Answer>((done, fail) => {
         const end = (): void => {
@@ -46,7 +47,7 @@ export function openHand(start: () => Worker = startWorker): Hand {
         };
         mine.addEventListener('message', heard);
         mine.addEventListener('error', broke);
-        mine.postMessage(asked);
+        worker?.postMessage(asked);
       });
     },
     close() {

@@ -2,7 +2,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { BenchProps } from '../bench.js';
-import '../../look/bench-preview.css';
 import { Figure } from '../../figure.js';
 import { OutcomeSign } from '../../outcome.js';
 import { cost, headline } from '../../sentences.js';
