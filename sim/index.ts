@@ -66,6 +66,7 @@ export { kaplanMeier, logLogLimits, type Observation, type Step } from './stats/
 export { logRank, type LogRank, type Stratum } from './stats/log-rank.js';
 export { flownSet, trialOfRun, type FlownSet } from './stats/flown-set.js';
 export { conditionOf, historyOf, type BlockPair, type Condition, type ConditionGroup, type FlightOfSet, type History, type SetFlight } from './stats/history.js';
+export { mmOf, visualDeg, visualMin } from './stats/visual.js';
 export { marginOf, type MarginPlace, type MarginRow } from './stats/margin.js';
 export { adviceOf, type Advice, type SetKind } from './stats/practise.js';
 export { compareBlocks, type BlockChange, type BlockVerdict } from './stats/blocks.js';

@@ -18,6 +18,8 @@ export interface FlownDraft {
   readonly marks: RunRecord['marks'];
   /** Kinds of input used so far. */
   readonly input: readonly string[];
+  /** The gauge has changed its size since the start. */
+  readonly resized?: boolean;
 }
 
 const NO_SCORE: RunRecord['score'] = {
@@ -29,10 +31,11 @@ const NO_SCORE: RunRecord['score'] = {
  * The record of a flown run. Hash, outcome and score come from playing the log again from tick 0, not from the worlds
  * that were on the screen, so that what is stored is what `verify` will find.
  */
-export function flownRecord({ device, ...setting }: FlownSetting, draft: FlownDraft, end: RunRecord['end']): RunRecord {
+export function flownRecord({ device, gauge, ...setting }: FlownSetting, draft: FlownDraft, end: RunRecord['end']): RunRecord {
   const parts = {
     model: MODEL_VERSION, source: 'flown' as const, ...setting,
     device: { ...device, input: [...draft.input].sort().join(', ') || 'none' },
+    gauge: draft.resized === true ? { ...gauge, changed: true as const } : gauge,
     clock: draft.clock.filter(({ tick }, index) => index === 0 || tick < end.tick).map((segment) => ({ ...segment })),
     commands: draft.commands.filter(({ tick }) => tick < end.tick),
     marks: [...draft.marks.filter(({ tick }) => tick <= end.tick), { tick: end.tick, stampMs: stampOfTick(draft.clock, end.tick), what: 'end' as const }],

@@ -38,6 +38,13 @@ const gauge = z.strictObject({
   pxPerDeg: quantity('Length on the screen of one degree of flap at the pointer tip.', 'px/deg', 0, 1000),
   pixelRatio: quantity('Device pixels for a CSS pixel.', '1', 0.1, 16),
   mmPerPx: nullable(quantity('Size of a CSS pixel, where calibrated.', 'mm', 0.01, 2)),
+  radiusMm: z.optional(quantity('Length of a pointer as drawn, where calibrated.', 'mm', 1, 2000)),
+  distanceMm: z.optional(quantity('From the eye to the screen, as the trainee states it, where calibrated.', 'mm', 250, 2500)),
+  apartDeg: z.optional(quantity('Visual angle between the middle of the speed rule and the middle of the fan at that distance, where calibrated.', 'deg', 0, 170)),
+  apartPx: z.optional(quantity('The same on the screen.', 'px', 0, 20000)),
+  widthPx: z.optional(quantity('Width of the window.', 'px', 0, 20000)),
+  heightPx: z.optional(quantity('Height of the window.', 'px', 0, 20000)),
+  changed: z.optional(z.literal(true).check(z.meta({ description: 'The gauge changed its size during the run: the figures here are those of its start.' }))),
 });
 
 const score = z.strictObject({

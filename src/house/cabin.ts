@@ -3,7 +3,6 @@ import { bindingsOf } from '../input/keys.js';
 import type { Cabin, Flying } from '../pages/house.js';
 import { heardOf } from '../sound/heard.js';
 import { openSpeaker } from '../sound/speaker.js';
-import { pxPerDeg } from '../view/dial.js';
 import { flownOf } from './flown.js';
 import type { Keeper } from './keeper.js';
 
@@ -18,14 +17,15 @@ export const speaker = openSpeaker();
 export async function fly(cabin: Cabin, keeping: Keeper, app: string): Promise<Flying> {
   const [flown, [{ startDrill }, { openStage, RENDERER }, { bindHands }]] = await Promise.all([flownOf(cabin.of), (kit ??= fetchKit())]);
   const stage = await openStage(cabin.host);
+  const { at, sight } = cabin.place(flown.airframe.gauge);
   const running = startDrill({
     ...flown, app,
     device: { isolated: crossOriginIsolated, clockGrainMs: grainMs(), renderer: RENDERER, input: '', ...(cabin.assisted.length > 0 ? { assisted: [...cabin.assisted] } : {}) },
-    gauge: { pxPerDeg: pxPerDeg(flown.airframe.gauge.dial, cabin.at.gauge.radius), pixelRatio: devicePixelRatio, mmPerPx: null },
+    gauge: sight,
   });
   const { panel } = running;
   speaker.begin();
-  stage.set(cabin.at, panel);
+  stage.set(at, panel);
   let now: Parameters<typeof stage.draw>[0] | null = null;
   const unwatch = running.onPicture((picture) => {
     // A freeze lets a held switch go; the hand that held it must take it anew.
@@ -54,7 +54,7 @@ export async function fly(cabin: Cabin, keeping: Keeper, app: string): Promise<F
   running.onEnd(cabin.onEnd);
   return {
     panel, onPicture: running.onPicture, pause, resume: running.resume, stop: running.stop,
-    place: (at) => stage.set(at, panel),
+    place: (to) => stage.set(to, panel), resized: running.resized,
     turn: stage.turn,
     close() {
       unwatch();

@@ -26,6 +26,7 @@ export function App({ house }: { house: House }) {
     case 'say': return <Say house={house} back={{ page: 'brief', number: now.number, seed: now.seed }} flewIt={() => lastDrill.value === now.number} />;
     case 'debrief': return <Debrief house={house} />;
     case 'settings': return <Setup house={house} />;
+    case 'size': return <Later title="True size" kind="setup" fetch={async () => (await import('./size/page.js')).SizePage} props={{ house }} />;
     case 'set': return <SetPage key={now.number} house={house} number={now.number} />;
     case 'set-run': return <SetRun key={now.number} house={house} number={now.number} />;
     case 'set-say': return <SetSay key={now.number} house={house} number={now.number} />;

@@ -1,7 +1,7 @@
 /** The drill itself: a canvas, its twins, and a way to pause and to leave. */
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
-import type { RunRecord } from '../../sim/files/index.js';
+import type { Airframe, RunRecord } from '../../sim/files/index.js';
 import { layout } from '../view/layout.js';
 import type { Tab } from '../view/place.js';
 import type { Picture } from '../view/picture.js';
@@ -11,6 +11,9 @@ import type { Route } from './route.js';
 import { fromFile, lastOwn, record, route, started } from './session.js';
 import { bindings, latchedHold, letters, look, loudness, muted, spokenPointers } from './settings.js';
 import { isNews } from './news.js';
+import { size } from './size/choices.js';
+import { look as lookAtScreen, pxPerMm, screenName } from './size/screen.js';
+import { differences, sameAgain, sightOf, wishOf, type Sight } from './size/sight.js';
 import { keepFocus, Tabs } from './tabs.js';
 import { Frozen, Talk } from './talk.js';
 import { Twins } from './twins.js';
@@ -18,12 +21,13 @@ import { Twins } from './twins.js';
 /** Where a run leads that has ended by itself. */
 const BEHIND: readonly Route['page'][] = ['say', 'own-say', 'set-say', 'practice'];
 
-type Why = 'pause' | 'focusLost' | 'hidden';
+type Why = 'pause' | 'focusLost' | 'hidden' | 'resized';
 
 const WHYS: Readonly<Record<Why, string>> = {
   pause: 'You paused the run.',
   focusLost: 'The window or the device lost your hand. The switch was let go.',
   hidden: 'The page was hidden. The switch was let go.',
+  resized: 'The window or its zoom changed, and the gauge with it. The switch was let go.',
 };
 
 interface Props {
@@ -31,13 +35,15 @@ interface Props {
   readonly of: Flown;
   /** What the page is called: never what the run holds. */
   readonly name: string;
+  /** How the gauge was seen before: it is drawn so again, and a change in mid-run stops the clock. */
+  readonly lock?: Sight | null;
   /** The run is over, and its record is at hand. */
   readonly over: (run: RunRecord) => void;
   /** The run was left by going back; what it came to so far. */
   readonly left: (run: RunRecord) => void;
 }
 
-export function Drill({ house, of, name, over: isOver, left: isLeft }: Props) {
+export function Drill({ house, of, name, lock = null, over: isOver, left: isLeft }: Props) {
   const deck = useRef<HTMLElement>(null);
   const flying = useSignal<Flying | null>(null);
   const now = useSignal<Picture | null>(null);
@@ -55,6 +61,15 @@ export function Drill({ house, of, name, over: isOver, left: isLeft }: Props) {
     const host = deck.current as HTMLElement;
     let over = false;
     let flight: Flying | null = null;
+    /** The gauge that is flown, and how it was seen at the start. */
+    let gauge: Airframe['gauge'] | null = null;
+    let sight: Sight | null = null;
+    const place = (): Sight | null => {
+      lookAtScreen();
+      const wish = gauge === null ? undefined : lock === null ? wishOf(size.peek(), pxPerMm.peek(), gauge) : sameAgain(lock, gauge);
+      at.value = layout(innerWidth, innerHeight, wish);
+      return gauge === null ? null : sightOf(at.value, gauge, size.peek(), pxPerMm.peek(), devicePixelRatio);
+    };
     const undo: (() => void)[] = [];
     host.focus({ preventScroll: true });
     void taskOf(house, of).then((words) => { task.value = words; });
@@ -66,7 +81,13 @@ export function Drill({ house, of, name, over: isOver, left: isLeft }: Props) {
       isOver(run);
     };
     void house.fly({
-      host, at: at.value, of, letters: () => letters.value, bindings: () => bindings.value, onEnd,
+      host, of,
+      place: (flown) => {
+        gauge = flown;
+        sight = place();
+        return { at: at.value, sight: sight as Sight };
+      },
+      letters: () => letters.value, bindings: () => bindings.value, onEnd,
       latched: () => latchedHold.value, mute: () => { muted.value = !muted.value; }, loudness,
       assisted: helpsInUse(),
       onPause: (why) => { paused.value = why; },
@@ -77,14 +98,22 @@ export function Drill({ house, of, name, over: isOver, left: isLeft }: Props) {
       flying.value = begun;
     }).catch((problem: unknown) => { failed.value = problem instanceof Error ? problem.message : String(problem); });
     const fit = (): void => {
-      at.value = layout(innerWidth, innerHeight);
+      const now = place();
+      if (sight !== null && now !== null && differences(sight, now).length > 0) {
+        flight?.resized();
+        // What is measured is measured at one size: the clock stops, and the run no longer counts.
+        if ('set' in of && flight !== null && paused.peek() === null) {
+          flight.pause(performance.now());
+          paused.value = 'resized';
+        }
+      }
       // Colours are worked out by the style sheet first.
       requestAnimationFrame(() => flight?.place(at.value));
     };
     const dark = matchMedia('(prefers-color-scheme: dark)');
     addEventListener('resize', fit);
     dark.addEventListener('change', fit);
-    undo.push(look.subscribe(fit), () => removeEventListener('resize', fit), () => dark.removeEventListener('change', fit));
+    undo.push(look.subscribe(fit), screenName.subscribe(fit), () => removeEventListener('resize', fit), () => dark.removeEventListener('change', fit));
     return () => {
       over = true;
       started.value = false;

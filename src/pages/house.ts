@@ -44,6 +44,8 @@ export interface Flying {
   onPicture(see: (now: Picture) => void): () => void;
   /** The window or the colours have changed. */
   place(at: Layout): void;
+  /** The gauge has another size than at the start; the record says so. */
+  resized(): void;
   /** Which of the controls that take turns are up; null for none. */
   turn(tab: Tab | null): void;
   pause(stampMs: number): void;
@@ -59,7 +61,8 @@ export type Flown = { readonly own: string } | { readonly practice: PracticeRun 
 export interface Cabin {
   /** Where the canvas goes, and what the hands touch. */
   readonly host: HTMLElement;
-  readonly at: Layout;
+  /** Where everything stands for the gauge of the airframe that is flown, and what the record says of that. */
+  readonly place: (gauge: Airframe['gauge']) => { readonly at: Layout; readonly sight: RunRecord['gauge'] };
   readonly of: Flown;
   readonly letters: () => boolean;
   readonly bindings: () => KeyChanges;

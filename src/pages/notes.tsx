@@ -12,11 +12,19 @@ export const Notes = ({ facts, run }: { facts: Facts; run: RunRecord }) => (
 
 const FLEW: Readonly<Record<RunRecord['source'], string>> = { flown: 'a person', scripted: 'a script', live: 'a person under a live desk' };
 
+/** As large as it was drawn, and how that compares with the airframe's own. */
+function gaugeWords({ gauge: { pxPerDeg, mmPerPx, radiusMm, changed }, airframe }: RunRecord): string {
+  if (pxPerDeg === 0) return 'not drawn';
+  const size = mmPerPx === null || radiusMm === undefined ? ', size not set true' : `, ${radiusMm.toFixed(1)} mm long; the airframe’s is ${airframe.gauge.radiusMm} mm`;
+  return `${pxPerDeg.toFixed(1)} px a degree${size}${changed === true ? '; changed its size in mid-run' : ''}`;
+}
+
 export function RecordFacts({ run }: { run: RunRecord }) {
   const { device, gauge } = run;
   const facts: readonly (readonly [string, string])[] = [
     ['Flown by', FLEW[run.source]], ['Airframe', run.airframe.title], ['Dice', `seed ${run.seed}`], ['Input', device.input],
-    ['Gauge', gauge.pxPerDeg === 0 ? 'not drawn' : `${gauge.pxPerDeg.toFixed(1)} px a degree${gauge.mmPerPx === null ? ', size not set true' : `, ${(gauge.pxPerDeg * gauge.mmPerPx).toFixed(1)} mm`}`],
+    ['Gauge', gaugeWords(run)],
+    ...(gauge.distanceMm === undefined || gauge.apartDeg === undefined ? [] : [['Eye', `${gauge.distanceMm} mm away, as stated; speed and gauge ${gauge.apartDeg.toFixed(0)}° apart`] as const]),
     ['Clock', device.renderer === 'none' ? 'none' : `${device.isolated ? 'fine' : 'coarse'}, grain ${device.clockGrainMs.toFixed(3)} ms`],
     ['Written by', `${run.app}, model ${run.model}`], ['Digest', `${run.digest.slice(0, 16)} …`],
   ];

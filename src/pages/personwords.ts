@@ -6,12 +6,19 @@ const helps = (assisted: readonly string[]): string => assisted.map((one) => HEL
 
 export function conditionWords(condition: Condition | null, airframe: string): string {
   if (condition === null) return 'The gauge, the hand or a help changed within this flight. It stands alone and is compared with nothing.';
-  const { pxPerDeg, input, assisted, limitDeg } = condition;
-  return `${airframe}; gauge of ${pxPerDeg.toFixed(2)} px a degree; by ${input}${assisted.length > 0 ? `, assisted by ${helps(assisted)}` : ''}; late from ${limitDeg}°.`;
+  const { input, assisted, limitDeg } = condition;
+  return `${airframe}; ${gaugeWords(condition)}; by ${input}${assisted.length > 0 ? `, assisted by ${helps(assisted)}` : ''}; late from ${limitDeg}°.`;
 }
 
-const PARTS: readonly (readonly [key: keyof Condition, words: (one: Condition) => string])[] = [
-  ['airframe', ({ airframe }) => airframe], ['limitDeg', ({ limitDeg }) => `late from ${limitDeg}°`], ['pxPerDeg', ({ pxPerDeg }) => `a gauge of ${pxPerDeg.toFixed(2)} px a degree`],
+/** A gauge by its size for the eye where that is known, else by its size on the screen. */
+function gaugeWords({ pxPerDeg, minPerDeg, apartDeg }: Condition): string {
+  const size = minPerDeg === null ? `gauge of ${(pxPerDeg ?? 0).toFixed(2)} px a degree` : `gauge of ${minPerDeg.toFixed(1)}′ of arc a degree`;
+  return apartDeg === null ? size : `${size}, ${apartDeg}° from the speed`;
+}
+
+const PARTS: readonly (readonly [part: keyof Condition | 'gauge', words: (one: Condition) => string])[] = [
+  ['airframe', ({ airframe }) => airframe], ['limitDeg', ({ limitDeg }) => `late from ${limitDeg}°`], 
+  ['gauge', (one) => `a ${gaugeWords(one)}`],
   ['input', ({ input }) => `flown by ${input}`], ['assisted', ({ assisted }) => (assisted.length === 0 ? 'no help' : helps(assisted))],
 ];
 
@@ -20,7 +27,7 @@ export function apartWords(group: ConditionGroup, groups: readonly ConditionGrou
   const { condition } = group;
   const other = groups.find((one) => one !== group && one.set === group.set && one.condition !== null)?.condition;
   if (condition === null || other === undefined || other === null) return null;
-  const different = PARTS.filter(([key]) => JSON.stringify(condition[key]) !== JSON.stringify(other[key]));
+  const different = PARTS.filter(([, words]) => words(condition) !== words(other));
   return `Not put together with the other flights of this set: here ${different.map(([, words]) => words(condition)).join(', ')}; there ${different.map(([, words]) => words(other)).join(', ')}. What the eye sees or the hand does is not the same.`;
 }
 

@@ -6,7 +6,7 @@ export type Route =
   | { readonly page: 'set' | 'set-run' | 'set-say'; readonly number: number }
   | { readonly page: 'practice' | 'practice-run' }
   | { readonly page: 'debrief' }
-  | { readonly page: 'settings' }
+  | { readonly page: 'settings' | 'size' }
   | { readonly page: 'logbook' }
   | { readonly page: 'person' }
   /** `link`: a document that came in the address itself. */
@@ -25,6 +25,7 @@ export function routeOf(fragment: string): Route {
   if (path === '') return { page: 'choose' };
   if (path === 'debrief') return { page: 'debrief' };
   if (path === 'settings') return { page: 'settings' };
+  if (path === 'size') return { page: 'size' };
   if (path === 'logbook') return { page: 'logbook' };
   if (path === 'practice') return { page: 'practice' };
   if (path === 'practice/run') return { page: 'practice-run' };
@@ -49,7 +50,7 @@ function seedOf(query: string): number | null {
   return text !== null && /^\d{1,10}$/.test(text) && Number(text) <= 0xffffffff ? Number(text) : null;
 }
 
-const PLAIN = { choose: '#/', debrief: '#/debrief', settings: '#/settings', logbook: '#/logbook', person: '#/person', practice: '#/practice', 'practice-run': '#/practice/run' } as const;
+const PLAIN = { choose: '#/', debrief: '#/debrief', settings: '#/settings', size: '#/size', logbook: '#/logbook', person: '#/person', practice: '#/practice', 'practice-run': '#/practice/run' } as const;
 const BEHIND = { own: '', 'own-run': '/run', 'own-say': '/say', set: '', 'set-run': '/run', 'set-say': '/say', brief: '', run: '/run', say: '/say' } as const;
 
 export function fragmentOf(route: Exclude<Route, { page: 'nowhere' }>): string {

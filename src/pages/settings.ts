@@ -1,27 +1,12 @@
 /** Choices that are kept on this machine, and whether someone has been here before. */
 import { batch, effect, signal, type Signal } from '@preact/signals';
+import { read, write } from './kept.js';
+import { AS_IT_COMES, size, type SizeChoices } from './size/choices.js';
 
 export type Look = 'system' | 'day' | 'night';
 
 /** Keys that were changed: by intent, the place on the board and whether with Shift. What fits is known to the hand alone. */
 export type KeyChanges = Readonly<Record<string, { readonly code: string; readonly shift: boolean }>>;
-
-/** A store may be closed to us (private windows); then a choice lasts as long as the page. */
-function read(key: string): string | null {
-  try {
-    return localStorage.getItem(`evenhand.${key}`);
-  } catch {
-    return null;
-  }
-}
-
-function write(key: string, value: string): void {
-  try {
-    localStorage.setItem(`evenhand.${key}`, value);
-  } catch {
-    // Not kept; see read.
-  }
-}
 
 const lookOf = (text: string | null): Look => (text === 'day' || text === 'night' ? text : 'system');
 
@@ -89,13 +74,14 @@ export interface Choices {
   readonly spokenPointers: boolean;
   readonly muted: boolean;
   readonly volume: number;
+  readonly size: SizeChoices;
 }
 
-export const DEFAULT_CHOICES: Choices = { look: 'system', letters: true, bindings: {}, latchedHold: false, spokenPointers: false, muted: false, volume: DEFAULT_VOLUME };
+export const DEFAULT_CHOICES: Choices = { look: 'system', letters: true, bindings: {}, latchedHold: false, spokenPointers: false, muted: false, volume: DEFAULT_VOLUME, size: AS_IT_COMES };
 
 export const choicesNow = (): Choices => ({
   look: look.value, letters: letters.value, bindings: bindings.value, latchedHold: latchedHold.value, spokenPointers: spokenPointers.value,
-  muted: muted.value, volume: volume.value,
+  muted: muted.value, volume: volume.value, size: size.value,
 });
 
 export function setChoices(to: Choices): void {
@@ -107,6 +93,7 @@ export function setChoices(to: Choices): void {
     spokenPointers.value = to.spokenPointers;
     muted.value = to.muted;
     volume.value = to.volume;
+    size.value = to.size;
   });
 }
 

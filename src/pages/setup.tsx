@@ -1,12 +1,15 @@
 /** Set-up: colours, sound, helps for hands and ears, keys. Every change is told, and can be taken back. */
 import { useEffect } from 'preact/hooks';
-import { change, forget, lastChange, undo } from './changing.js';
+import { change, forget } from './changing.js';
 import { Page } from './frame.js';
 import type { House } from './house.js';
-import { DEFAULT_CHOICES, latchedHold, look, loudness, muted, setChoices, spokenPointers, volume, type Look } from './settings.js';
+import { latchedHold, look, loudness, muted, spokenPointers, volume, type Look } from './settings.js';
 import { fragmentOf } from './route.js';
 import { cameFrom } from './session.js';
 import { SetupKeys } from './setupKeys.js';
+import { size } from './size/choices.js';
+import { pxPerMm } from './size/screen.js';
+import { Told } from './told.js';
 
 const LOOKS: readonly (readonly [Look, string])[] = [['day', 'Day'], ['night', 'Night'], ['system', 'System']];
 const MARKED = 'A run flown with it is marked assisted in its record and kept apart from the others.';
@@ -41,9 +44,27 @@ export function Setup({ house }: { house: House }) {
           />
         </fieldset>
       </div>
+      <Devices />
       <SetupKeys house={house} />
-      <Told />
+      <Told reset />
     </Page>
+  );
+}
+
+/** What has a page of its own: each with how it stands. */
+function Devices() {
+  const scale = pxPerMm.value;
+  const rows = [
+    {
+      to: 'size', name: 'True size', says: 'Measure this screen with a bank card; draw the gauge as large as in the aeroplane.',
+      stands: scale === null ? 'this screen is not measured' : `${scale.toFixed(2)} px a millimetre, ${size.value.isTrue ? 'true size' : 'gauge fills the window'}`,
+    },
+  ] as const;
+  return (
+    <section class="devices" aria-labelledby="devices">
+      <h2 id="devices" class="ruled">Screen and hands</h2>
+      <ul>{rows.map(({ to, name, says, stands }) => <li key={to}><a href={fragmentOf({ page: to })}>{name}</a><span>{says}</span><em>{stands}</em></li>)}</ul>
+    </section>
   );
 }
 
@@ -75,19 +96,5 @@ function Sound({ house }: { house: House }) {
       </div>
       <p class="small">The aeroplane’s own silence for the gear horn is on its panel, and is another thing.</p>
     </fieldset>
-  );
-}
-
-/** What was changed last, and the way back: one step, or to where everything began. */
-function Told() {
-  const { words, before } = lastChange.value;
-  return (
-    <div class={words === '' ? 'told' : 'told told-now'}>
-      <p role="status">{words}</p>
-      <div>
-        <button class="button quiet" type="button" disabled={before === null} onClick={undo}>Undo</button>
-        <button class="button quiet" type="button" onClick={() => change(() => { setChoices(DEFAULT_CHOICES); return 'Everything as it came'; })}>Reset everything</button>
-      </div>
-    </div>
   );
 }

@@ -40,6 +40,8 @@ export interface RunningDrill {
   pause(stampMs: number): void;
   /** Goes on from a pause or a freeze. */
   resume(stampMs: number): void;
+  /** The gauge is drawn in another size from now on; the record says so. */
+  resized(): void;
   /** Ends the run now. */
   stop(stampMs: number): void;
 }

@@ -21,6 +21,7 @@ export function startDrill(options: DrillOptions, frame$: Observable<number> = f
   const scenario = ready(options.scenario, options.airframe);
   const first = expand(scenario, options.airframe, options.seed);
   const hands = new Set<Hand>();
+  let resized = false;
   const input$ = new Subject<Entry>();
 
   const training = scenario.training === true && scenario.recognition === undefined;
@@ -55,7 +56,7 @@ export function startDrill(options: DrillOptions, frame$: Observable<number> = f
       for (const draw of draws) draw(picture);
     }
     if (session.over === null) return;
-    record = recordOf(session, options, hands);
+    record = recordOf(session, options, hands, resized);
     for (const end of ends) end(record);
   });
 
@@ -66,7 +67,7 @@ export function startDrill(options: DrillOptions, frame$: Observable<number> = f
   return {
     panel: panelOf(options.airframe, first),
     setting: settingOf(options),
-    draft: () => (now === null || record !== null ? null : draftOf(now.session, hands)),
+    draft: () => (now === null || record !== null ? null : draftOf(now.session, hands, resized)),
     onPicture(draw) {
       draws.add(draw);
       return () => { draws.delete(draw); };
@@ -80,6 +81,7 @@ export function startDrill(options: DrillOptions, frame$: Observable<number> = f
     lose: (stampMs, loss) => { put({ what: loss, stampMs }); },
     pause: (stampMs) => { put({ what: 'pause', stampMs }); },
     resume: (stampMs) => { put({ what: 'resume', stampMs }); },
+    resized: () => { resized = true; },
     stop: (stampMs) => { put({ what: 'stop', stampMs }); },
   };
 }

@@ -2,10 +2,10 @@
  * A phone on its side, or a desk page at twice its size: one row, the fan between the drive and the calls under the
  * right thumb. Flap lever, thrust and gear take turns in one column; the drive switch never gives up its place.
  */
-import { between, GAP, NOWHERE, row, type Layout, type Rect } from './place.js';
+import { between, GAP, NOWHERE, row, type Drawn, type Layout, type Rect } from './place.js';
 import { rollTarget, stripTarget } from './layoutWide.js';
 
-export function low(width: number, height: number): Layout {
+export function low(width: number, height: number, { radius: wished, spread }: Drawn): Layout {
   const side = 12;
   const scale = between(Math.min(width / 844, height / 390) * 0.85, 0.85, 1.1);
   const across = width - 2 * side;
@@ -24,9 +24,10 @@ export function low(width: number, height: number): Layout {
 
   const figures = 42;
   const hingeY = top + 40;
-  const hingeX = fanX + 12;
   const fanW = lastX - GAP - fanX;
-  const radius = Math.min(bottom - 38 - hingeY, fanW - 12 - figures);
+  const radius = Math.min(bottom - 38 - hingeY, fanW - 12 - figures, wished ?? Infinity);
+  // A fan that does not fill its place can be nearer to the speed or farther from it.
+  const hingeX = fanX + 12 + (spread ?? (wished === null ? 0 : 0.5)) * (fanW - 12 - figures - radius);
   const knobH = between((bottom - top) * 0.17, 44, 56);
   const slotTop = top + 22 + knobH + GAP;
   const slot = bottom - slotTop;

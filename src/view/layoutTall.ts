@@ -1,9 +1,9 @@
 /** A phone upright: the fan above, below it speed, the hand's controls in turns and the drive, the calls at the foot. */
-import { between, GAP, row, type Layout } from './place.js';
+import { between, GAP, row, type Drawn, type Layout } from './place.js';
 import { turns } from './layoutLow.js';
 import { rollTarget, stripTarget } from './layoutWide.js';
 
-export function tall(width: number, height: number): Layout {
+export function tall(width: number, height: number, { radius: wished, spread }: Drawn): Layout {
   const side = 16;
   const across = width - 2 * side;
   const headH = 48;
@@ -15,9 +15,9 @@ export function tall(width: number, height: number): Layout {
   const callH = 52;
   const callY = bottom - callH;
   const hingeY = top + 40;
-  const hingeX = side + 12;
   // The hand's controls need 316 px for six settings of 44 px under their tabs; the fan takes the rest, and no more than the width.
-  const radius = between(callY - 10 - 318 - 50 - hingeY, 90, across - 12 - figures);
+  const radius = Math.min(between(callY - 10 - 318 - 50 - hingeY, 90, across - 12 - figures), wished ?? Infinity);
+  const hingeX = side + 12 + (spread ?? (wished === null ? 0 : 0.5)) * (across - 12 - figures - radius);
   const fanBottom = hingeY + radius + 42;
   const rowY = fanBottom + 4;
   const rowBottom = callY - 10;

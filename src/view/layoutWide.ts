@@ -4,16 +4,29 @@
  * stand at the foot on the side of the speed, the calls at the foot of the flaps; in a short window the words stand over
  * the hand's column while they last.
  */
-import { between, CAPTION, FULL_RADIUS, GAP, row, type Layout, type Rect } from './place.js';
+import { between, CAPTION, FULL_RADIUS, GAP, row, type Drawn, type Layout, type Rect } from './place.js';
 
-export function wide(width: number, height: number): Layout {
+/** Ahead of the hinge stays room for the words of the leading edge; under the fan, for four calls. */
+const AHEAD = 70;
+const CALLS_W = 320;
+/** Columns stand no nearer to each other, and the outer ones no nearer to the window's edge. */
+const [LEAST_GAP, LEAST_SIDE] = [20, 20];
+
+export function wide(width: number, height: number, { radius: wished, spread }: Drawn): Layout {
   const scale = between(Math.min(width / 1280, height / 720), 1, 1.5);
-  const side = between(width * 0.035, 36, 160);
-  const across = width - 2 * side;
-  const gap = between((width - 1000) * 0.056 + 20, 20, 76);
-  const speedW = between(across * 0.18, 200, 300);
-  const handW = between(across * 0.172, 202, 330);
-  const driveW = between(across * 0.118, 120, 210);
+  const ownSide = between(width * 0.035, 36, 160);
+  const own = width - 2 * ownSide;
+  const speedW = between(own * 0.18, 200, 300);
+  const handW = between(own * 0.172, 202, 330);
+  const driveW = between(own * 0.118, 120, 210);
+  const figures = 49 * scale;
+  // Speed and flaps are drawn out and together by the margins of the window; gaps give way before the fan does.
+  const columns = speedW + handW + driveW;
+  const need = Math.max(figures + (wished ?? FULL_RADIUS) + AHEAD, CALLS_W);
+  const least = Math.min(own, columns + 3 * LEAST_GAP + need);
+  const across = spread === null ? own : least + spread * (width - 2 * LEAST_SIDE - least);
+  const side = (width - across) / 2;
+  const gap = between((across - columns - need) / 3, LEAST_GAP, between((width - 1000) * 0.056 + 20, 20, 76));
   const handX = side + speedW + gap;
   const driveX = handX + handW + gap;
   const flapsX = driveX + driveW + gap;
@@ -44,10 +57,10 @@ export function wide(width: number, height: number): Layout {
   const slot = columnEnd - slotTop;
 
   // The fan takes what the column leaves beside its figures; the wing section ahead of the hinge takes the rest.
-  const figures = 49 * scale;
   const hingeY = top + caption + 40 * scale;
   const fanBottom = callY - 12;
-  const radius = Math.min(fanBottom - 34 * scale - hingeY, Math.max((flapsW - figures) * 0.67, FULL_RADIUS));
+  const longest = wished === null ? Math.max((flapsW - figures) * 0.67, FULL_RADIUS) : Math.min(wished, flapsW - figures - AHEAD);
+  const radius = Math.min(fanBottom - 34 * scale - hingeY, longest);
   const hingeX = width - side - figures - radius;
   const fanX = hingeX - 14;
   const callW = Math.min(flapsW, 500 * scale);

@@ -1,7 +1,7 @@
 /** One pointer of the fan. It is drawn once, pointing at flap 0, and turned about the hinge; nothing is rounded to pixels. */
 import { Container, Graphics } from 'pixi.js';
 import { onFan, radians } from './dial.js';
-import { NEEDLES, OUTLINE } from './needles.js';
+import { lettersAt, NEEDLES, OUTLINE } from './needles.js';
 import { label, type Frame } from './part.js';
 
 export function needle(side: 'left' | 'right', { at, ink }: Frame) {
@@ -30,7 +30,7 @@ export function needle(side: 'left' | 'right', { at, ink }: Frame) {
       shaft.visible = !blank;
       letter.visible = !blank;
       shaft.rotation = radians(dialDeg);
-      const place = onFan(at.gauge, dialDeg, radius * size.letter);
+      const place = onFan(at.gauge, dialDeg, lettersAt(radius, bead)[side]);
       letter.position.set(place.x, place.y);
     },
   };

@@ -8,3 +8,9 @@ export const NEEDLES = {
 
 /** Width of the outline of the right pointer, px. */
 export const OUTLINE = 1.6;
+
+/** Where the letters stand from the hinge, px: on a short pointer the left one gives way, so that neither covers the other. */
+export function lettersAt(radius: number, bead: number): { readonly left: number; readonly right: number } {
+  const right = radius * NEEDLES.right.letter;
+  return { left: Math.max(bead + 7, Math.min(radius * NEEDLES.left.letter, right - 2 * bead - 3)), right };
+}

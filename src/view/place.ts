@@ -71,6 +71,29 @@ export const CAPTION = 26;
 /** The smallest windows drawn for; a smaller one scrolls. */
 export const SMALLEST = { low: { width: 640, height: 340 }, tall: { width: 344, height: 640 } } as const;
 
+/** The shortest pointer that can be read, px: a truer one would lie under its own letter. */
+export const LEAST_RADIUS = 80;
+
+/** What is wished of a layout; it gives what the window has room for. */
+export interface Wish {
+  /** Length of a pointer, px; null: as long as the window has room for. */
+  readonly radius: number | null;
+  /** How far the eye goes between speed and flaps, as `apartPx` measures it, px; null: as the layout has it. */
+  readonly apart: number | null;
+}
+export const NO_WISH: Wish = { radius: null, apart: null };
+
+/** How a layout is drawn out: the wished pointer, and from nearest (0) to farthest (1) between speed and flaps; null: its own way. */
+export interface Drawn {
+  readonly radius: number | null;
+  readonly spread: number | null;
+}
+
+/** From the middle of the speed's rule to the middle of the fan, px. */
+export function apartPx({ selectSpeed, gauge: { hingeX, hingeY, radius } }: Layout): number {
+  return Math.hypot(hingeX + radius / 2 - selectSpeed.x - selectSpeed.w / 2, hingeY + radius / 2 - selectSpeed.y - selectSpeed.h / 2);
+}
+
 /** A place of no size: what this layout does not have. */
 export const NOWHERE: Rect = { x: 0, y: 0, w: 0, h: 0 };
 

@@ -27,6 +27,11 @@ export async function everywhere(options: OpenOptions, look: Look): Promise<void
   await page.keyboard.press('g');
   await page.getByRole('button', { name: 'Exchange' }).waitFor();
   await look(page, 'set-up, key taken');
+  await to('#/size');
+  await page.getByRole('button', { name: 'The long side fits' }).click();
+  await page.getByRole('button', { name: 'The short side fits' }).click();
+  await page.getByText('The sides do not belong to one card').waitFor();
+  await look(page, 'true size, card askew');
   for (const nowhere of ['#/nowhere', '#/drill/777', '#/debrief']) {
     await to(nowhere);
     await page.locator('h1').waitFor();

@@ -24,7 +24,7 @@ function runs(letters: string): StepFacts {
 const trial = (outcome: 'caught' | 'late'): JudgedTrial => ({ rateDegPerS: 0.155, onsetS: 10, releaseS: 16, endS: 76, limitDeg: 2.5, outcome, growthDeg: outcome === 'caught' ? 1 : 3 });
 const flight = (id: number, caughts: number, { done = 30, leftOff = false } = {}): SetFlight =>
   ({ id: String(id), name: '', startedMs: id, runs: 30, done, leftOff, trials: Array.from({ length: 20 }, (_, at) => trial(at < caughts ? 'caught' : 'late')) }) as unknown as SetFlight;
-const CONDITION = { set: 1, airframe: 'a', limitDeg: 2.5, pxPerDeg: 4, input: 'mouse', assisted: [] };
+const CONDITION = { set: 1, airframe: 'a', limitDeg: 2.5, pxPerDeg: 4, minPerDeg: null, apartDeg: null, input: 'mouse', assisted: [] };
 const flights = (all: readonly SetFlight[], underway: Extract<StepFacts, { kind: 'set' }>['underway'] = null): StepFacts =>
   ({ kind: 'set', seenDeg: 0.1, underway, groups: all.length === 0 ? [] : [{ condition: CONDITION, set: 1, flights: all, pairs: [] } satisfies ConditionGroup] });
 const GATE: GateFile = { flights: 1, source: 's', caughtFrom: 0.6 };

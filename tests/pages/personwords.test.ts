@@ -25,17 +25,20 @@ describe('blocks', () => {
   });
 });
 
-const CONDITION: Condition = { set: 1, airframe: 'airframe-a', limitDeg: 2.5, pxPerDeg: 4.61, input: 'mouse', assisted: [] };
+const CONDITION: Condition = { set: 1, airframe: 'airframe-a', limitDeg: 2.5, pxPerDeg: 4.61, minPerDeg: null, apartDeg: null, input: 'mouse', assisted: [] };
 const group = (condition: Condition | null, set = 1): ConditionGroup => ({ condition, set, flights: [], pairs: [] });
 
 describe('conditions', () => {
   it('told in full, with the help that was in use', () => {
     expect(conditionWords({ ...CONDITION, assisted: ['latchedHold'] }, 'Airframe A')).toBe('Airframe A; gauge of 4.61 px a degree; by mouse, assisted by a switch that stays pressed; late from 2.5°.');
     expect(conditionWords(null, 'Airframe A')).toContain('compared with nothing');
+    expect(conditionWords({ ...CONDITION, pxPerDeg: null, minPerDeg: 11.5, apartDeg: 24 }, 'Airframe A')).toBe('Airframe A; gauge of 11.5′ of arc a degree, 24° from the speed; by mouse; late from 2.5°.');
   });
   it('apart for what differs and for nothing else; another set or a flight alone is no reason', () => {
     const [here, there] = [group(CONDITION), group({ ...CONDITION, input: 'touch' })];
     expect(apartWords(here, [here, there])).toContain('here flown by mouse; there flown by touch.');
+    const measured = group({ ...CONDITION, pxPerDeg: null, minPerDeg: 11.5, apartDeg: 24 });
+    expect(apartWords(here, [here, measured])).toContain('here a gauge of 4.61 px a degree; there a gauge of 11.5′ of arc a degree, 24° from the speed.');
     expect(apartWords(here, [here, group({ ...CONDITION, set: 2, input: 'touch' }, 2), group(null)])).toBeNull();
   });
 });

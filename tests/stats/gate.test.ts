@@ -68,7 +68,7 @@ describe('one ask', () => {
   });
 });
 
-const CONDITION = { set: 1, airframe: 'airframe-a', limitDeg: 2.5, pxPerDeg: 4.61, input: 'mouse', assisted: [] } satisfies Condition;
+const CONDITION = { set: 1, airframe: 'airframe-a', limitDeg: 2.5, pxPerDeg: 4.61, minPerDeg: null, apartDeg: null, input: 'mouse', assisted: [] } satisfies Condition;
 const flight = (id: string, trials: readonly JudgedTrial[], startedMs = Number(id)): SetFlight => ({ id, startedMs, trials, name: '', runs: trials.length, done: trials.length, leftOff: false }) as unknown as SetFlight;
 const group = (flights: readonly SetFlight[], condition: Condition | null = CONDITION): ConditionGroup => ({ condition, set: 1, flights, pairs: [] });
 const good = times(20, () => caught(1));

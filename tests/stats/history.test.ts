@@ -17,7 +17,7 @@ describe('side by side', () => {
   it('flights of one condition together in time order, whatever order they are given in; each with its own three numbers', () => {
     const { groups } = historyOf([flight('late', 3), flight('early', 1), flight('middle', 2, { records: records.slice(0, 5), leftOff: true })]);
     expect(groups.map(ids)).toEqual([['early', 'middle', 'late']]);
-    expect(groups[0]?.condition).toEqual({ set: 1, airframe: 'airframe-a', limitDeg: 2.5, pxPerDeg: 4.61, input: 'mouse', assisted: [] });
+    expect(groups[0]?.condition).toEqual({ set: 1, airframe: 'airframe-a', limitDeg: 2.5, pxPerDeg: 4.61, minPerDeg: null, apartDeg: null, input: 'mouse', assisted: [] });
     expect(groups[0]?.flights[2]?.result).toEqual(flownSet(of, records));
     expect(groups[0]?.flights.map(({ done, leftOff }) => [done, leftOff])).toEqual([[12, false], [5, true], [12, false]]);
   });
@@ -27,6 +27,14 @@ describe('side by side', () => {
       help: { records: records.map((one) => ({ ...one, device: { ...one.device, assisted: ['latchedHold'] } })) }, set: { set: 2 },
     };
     for (const [what, more] of Object.entries(changed)) expect(historyOf([flight('a', 1), flight('b', 2, more)]).groups.map(ids), what).toEqual([['b'], ['a']]);
+  });
+  it('on a measured screen by the size for the eye: the card laid anew, a hair off, is the same gauge; farther off, or another way to the speed, is not', () => {
+    // 4.61 px at 0.25 mm a px are 1.1525 mm: 5.58 minutes of arc at 710 mm, 6.60 at 600.
+    const seen = (gauge: object): RunRecord[] => records.map((record) => ({ ...record, gauge: { ...record.gauge, mmPerPx: 0.25, distanceMm: 710, apartDeg: 23.6, ...gauge } }));
+    const groups = (gauge: object) => historyOf([flight('a', 1, { records: seen({}) }), flight('b', 2, { records: seen(gauge) })]).groups;
+    expect(groups({ mmPerPx: 0.2505, apartDeg: 24.4 }).map(ids)).toEqual([['a', 'b']]);
+    expect(groups({})[0]?.condition).toMatchObject({ pxPerDeg: null, minPerDeg: 5.6, apartDeg: 24 });
+    for (const gauge of [{ distanceMm: 600 }, { apartDeg: 25 }, { mmPerPx: 0.28 }, { mmPerPx: null }]) expect(groups(gauge).map(ids), JSON.stringify(gauge)).toEqual([['b'], ['a']]);
   });
   it('a flight whose gauge changed on the way stands alone, also beside another of its kind', () => {
     const mixed = [...sized(4).slice(0, 6), ...sized(5).slice(6)];

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { layout } from '../../src/view/layout.js';
 import { CONTROLS, READINGS } from '../../src/view/instruments.js';
-import { AREAS, FULL_RADIUS, GAP, INSIDE, isUp, SMALLEST, TAB_OF, TABS, TARGET, TARGETS, type Area, type Layout, type Rect, type Tab, type Target } from '../../src/view/place.js';
+import { apartPx, AREAS, FULL_RADIUS, GAP, INSIDE, isUp, LEAST_RADIUS, SMALLEST, TAB_OF, TABS, TARGET, TARGETS, type Area, type Layout, type Rect, type Tab, type Target } from '../../src/view/place.js';
 import { leverRows, rowAt } from '../../src/view/rows.js';
 
 const SIZES = [[1280, 720], [1920, 1080], [1024, 768], [844, 390], [390, 844], [640, 360], [320, 640], [2560, 1440], [1000, 600]] as const;
@@ -138,4 +138,52 @@ test('the silence is apart from the call and from the hold: a hand that slips by
     expect(apart(call, silence), `${width} x ${height}`).toBeGreaterThanOrEqual(TARGET / 2);
     for (const way of [extend, retract]) expect(apart(way, silence), `${width} x ${height}`).toBeGreaterThanOrEqual(GAP);
   }
+});
+
+describe('what is wished of the gauge', () => {
+  const anyWish = fc.record({
+    radius: fc.option(fc.double({ min: 15, max: 3600, noNaN: true })), apart: fc.option(fc.double({ min: 0, max: 6000, noNaN: true })),
+  });
+
+  test('nothing overlaps, nothing is too small for a finger, the fan stays in its place, whatever is wished', () => {
+    fc.assert(fc.property(anySize, anyWish, ({ width, height }, wish) => {
+      const at = layout(width, height, wish);
+      expect(problems(at)).toEqual([]);
+      const { hingeX, hingeY, radius } = at.gauge;
+      expect(hingeX - 5).toBeGreaterThanOrEqual(at.flaps.x);
+      expect(hingeX + radius + 30).toBeLessThanOrEqual(at.flaps.x + at.flaps.w + 1e-6);
+      expect(hingeY + radius + 30).toBeLessThanOrEqual(at.flaps.y + at.flaps.h + 1e-6);
+    }), { numRuns: 400 });
+  });
+
+  test('a pointer is as long as wished, or the longest that there is room for, and never longer', () => {
+    fc.assert(fc.property(anySize, fc.double({ min: LEAST_RADIUS, max: 3000, noNaN: true }), ({ width, height }, radius) => {
+      const given = layout(width, height, { radius, apart: null }).gauge.radius;
+      expect(given).toBeLessThanOrEqual(radius + 1e-9);
+      const most = layout(width, height, { radius: 1e6, apart: null }).gauge.radius;
+      expect(given).toBeCloseTo(Math.min(radius, most), 6);
+    }), { numRuns: 200 });
+  });
+
+  test('speed and flaps stand as far apart as wished wherever that is between the nearest and the farthest', () => {
+    fc.assert(fc.property(anySize, fc.double({ min: 0, max: 5000, noNaN: true }), fc.option(fc.constant(200)), ({ width, height }, apart, radius) => {
+      const given = apartPx(layout(width, height, { radius, apart }));
+      const [nearest, farthest] = [0, 1e6].map((one) => apartPx(layout(width, height, { radius, apart: one })));
+      expect(given).toBeCloseTo(Math.min(Math.max(apart, nearest!), farthest!), 3);
+    }), { numRuns: 200 });
+  });
+
+  test('what a window gave of its own is given again when it is wished', () => {
+    for (const [width, height] of SIZES) {
+      const own = layout(width, height);
+      const again = layout(width, height, { radius: own.gauge.radius, apart: apartPx(own) });
+      expect(again.gauge.radius).toBeCloseTo(own.gauge.radius, 6);
+      expect(apartPx(again), `${width} x ${height}`).toBeCloseTo(apartPx(own), 3);
+    }
+  });
+
+  test('60 mm at 3.78 px a millimetre (a screen of 96 px an inch) fits each named window; 10 mm is drawn as the least that can be read', () => {
+    for (const [width, height] of [[1280, 720], [1920, 1080], [1024, 768]] as const) expect(layout(width, height, { radius: 60 * 3.78, apart: null }).gauge.radius).toBeCloseTo(226.8, 6);
+    expect(layout(1280, 720, { radius: 37.8, apart: null }).gauge.radius).toBe(LEAST_RADIUS);
+  });
 });
