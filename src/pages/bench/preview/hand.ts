@@ -47,7 +47,7 @@ export function openHand(start: () => Worker = startWorker): Hand {
         };
         mine.addEventListener('message', heard);
         mine.addEventListener('error', broke);
-        worker?.postMessage(asked);
+        mine.postMessage(asked, []);
       });
     },
     close() {

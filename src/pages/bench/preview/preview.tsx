@@ -9,6 +9,8 @@ import { OUTCOME_MEANS, tight } from '../../words.js';
 import { cursor, truth } from './chosen.js';
 import { actedMoments } from './moments.js';
 import { openPreview, type Previewing, type Seen } from './seen.js';
+import { Sweep } from './sweep.js';
+import { Variants } from './variants.js';
 import { WhoFlies } from './who.js';
 
 export function Preview(props: BenchProps) {
@@ -29,6 +31,8 @@ export function Preview(props: BenchProps) {
       {now?.failed.value != null && <p class="note" role="alert"><span>This could not be flown: {now.failed.value}.</span></p>}
       {now?.flying.value === true && <p class="waiting" role="status">Flying a long run …</p>}
       {seen !== null && <Told seen={seen} stale={waits || now?.flying.value === true} />}
+      <Variants {...props} />
+      <Sweep {...props} />
     </section>
   );
 }
