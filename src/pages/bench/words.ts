@@ -94,6 +94,7 @@ const EVENTS: Readonly<Record<string, (event: Written) => string>> = {
   message: (event) => `Message: ${word(event['text'])}`,
   callout: (event) => `Callout: ${word(event['text'])}`,
   setGear: (event) => `Gear ${word(event['to'])}`,
+  loseMainDrive: () => 'The normal flap drive is lost',
   returnMainDrive: () => 'The normal flap drive comes back',
   clearFault: ({ fault }) => `Ends the fault ${word(fault)}`,
   freeze: () => 'The clock stops, instruments stay',

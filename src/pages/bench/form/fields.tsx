@@ -1,7 +1,7 @@
 /** Fields of the form, one for each kind of value, made from what the schema says of the key: unit, range, default, meaning. */
 import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import { allowedBy, type Shape } from '../../../../sim/files/index.js';
+import { allowedBy, type Key } from '../../../../sim/files/index.js';
 import type { Path } from '../../../text/index.js';
 import type { Draft } from '../draft.js';
 import { figure, isWritten } from '../words.js';
@@ -13,7 +13,7 @@ import { labelOf, numberOf, stepOf, stepped, wordLabel } from './labels.js';
 export interface FieldProps {
   readonly draft: Draft;
   readonly path: Path;
-  readonly of: { readonly shape: Shape; readonly required: boolean; readonly fallback: unknown };
+  readonly of: Key;
   /** In place of the key's own label. */
   readonly label?: string;
   /** Said beside the label: who reads it, say. */
@@ -182,15 +182,3 @@ export function TextField(props: FieldProps) {
 
 /** Fields beside each other. */
 export const Fields = ({ children }: { children: ComponentChildren }) => <div class="fields">{children}</div>;
-
-/** The keys of an object of the schema, as fields take them. */
-export function keyIn(shape: Shape, ...path: readonly string[]): FieldProps['of'] {
-  let here: FieldProps['of'] = { shape, required: true, fallback: undefined };
-  for (const key of path) {
-    const found = here.shape.kind === 'object' ? here.shape.keys.get(key) : undefined;
-    if (found === undefined) throw new Error(`the schema has no key ${path.join('.')}`);
-    here = found;
-  }
-  return here;
-}
-

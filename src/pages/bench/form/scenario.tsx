@@ -5,8 +5,9 @@ import { isWritten } from '../words.js';
 import { valueAt } from './at.js';
 import { Auto } from './auto.js';
 import { Expected } from './expected.js';
-import { Field, Fields, keyIn, Segments } from './fields.js';
+import { Field, Fields, Segments } from './fields.js';
 import type { FormProps } from './form.js';
+import { keyIn } from './key-in.js';
 import { SettingsField } from './settings.js';
 import { Things } from './things.js';
 

@@ -4,21 +4,15 @@ import { useRef } from 'preact/hooks';
 import type { ChoiceShape, ObjectShape } from '../../../../sim/files/index.js';
 import { duplicated, moved, type Json } from '../../../text/index.js';
 import { Sign } from '../picture/sign.js';
-import { eventWords, faultWords, isWritten, timesWords, triggerWords, word, type Written } from '../words.js';
+import { isWritten, timesWords, triggerWords, word, type Written } from '../words.js';
+import { addThing, LISTS, removeThing, type ListName } from './add.js';
 import { Answers } from './answers.js';
 import { problemsIn, valueAt } from './at.js';
-import { freshName, ofKind, triggerOf } from './begin.js';
+import { freshName, ofKind } from './begin.js';
 import { Field, Fields } from './fields.js';
 import type { FormProps } from './form.js';
 import { chosen } from './chosen.js';
 import { TriggerFields } from './trigger.js';
-
-/** Faults and events are lists of the same make. */
-export const LISTS = {
-  faults: { by: 'kind', noun: 'fault', words: faultWords },
-  events: { by: 'do', noun: 'event', words: eventWords },
-} as const;
-export type ListName = keyof typeof LISTS;
 
 interface Props extends FormProps {
   readonly list: ListName;
@@ -36,13 +30,9 @@ export function Things({ draft, list, shape }: Props) {
   /** The focus follows what was moved, copied or left. */
   const focus = (index: number): void => queueMicrotask(() => requestAnimationFrame(() => place.current?.querySelectorAll<HTMLElement>('.thing-head')[index]?.focus()));
   const add = (kind: string): void => {
-    const option = shape.options.get(kind);
-    if (option === undefined) return;
-    const name = freshName(kind, draft.json.value);
-    const made = ofKind(option, by, kind, { name, side: 'right', when: triggerOf(list === 'faults' ? 'flapDeg' : 'atS', {}, draft.json.value, '') }, draft.json.value);
-    draft.put([list, things.length], { name, ...made });
-    choose(things.length);
-    told.value = `Added: ${words(made)}.`;
+    const added = addThing(draft, list, shape, kind);
+    if (added === null) return;
+    told.value = `Added: ${added}.`;
     focus(things.length);
   };
   const move = (index: number, to: number): void => {
@@ -59,8 +49,7 @@ export function Things({ draft, list, shape }: Props) {
     focus(index + 1);
   };
   const remove = (index: number): void => {
-    draft.put([list, index], undefined);
-    choose(null);
+    removeThing(draft, list, index);
     told.value = `Taken away: the ${noun}. Undo brings it back.`;
     focus(Math.min(index, things.length - 2));
   };
