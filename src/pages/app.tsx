@@ -39,6 +39,7 @@ export function App({ house }: { house: House }) {
     case 'own-say': return <OwnSay house={house} id={now.id} />;
     case 'own-link': return <OwnLink key={now.code} house={house} code={now.code} />;
     case 'bench': return <Later title="Bench" kind="bench" fetch={() => import('./bench/bench.js').then(({ Bench }) => Bench)} props={{ house, link: now.link }} />;
+    case 'help': return <Later title="Help" kind="help" fetch={() => import('./help/help.js').then(({ Help }) => Help)} props={{ house, at: now.at }} />;
     case 'nowhere': return <Nowhere />;
   }
 }

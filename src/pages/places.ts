@@ -17,6 +17,7 @@ export const PLACES: readonly (readonly Place[])[] = [
     { kinds: ['bench'], href: '#/bench', name: 'Bench' },
   ],
   [
+    { kinds: ['help'], href: '#/help', name: 'Help' },
     { kinds: ['setup'], href: '#/settings', name: 'Set-up' },
   ],
 ];

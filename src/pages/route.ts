@@ -14,6 +14,8 @@ export type Route =
   /** A run that was written on a bench: handed on under an opaque id, or in the address itself. */
   | { readonly page: 'own' | 'own-run' | 'own-say'; readonly id: string }
   | { readonly page: 'own-link'; readonly code: string }
+  /** A section or an entry of help; null for its beginning. */
+  | { readonly page: 'help'; readonly at: string | null }
   | { readonly page: 'nowhere' };
 
 const SET_STEPS: Readonly<Record<string, 'set' | 'set-run' | 'set-say'>> = { '': 'set', run: 'set-run', say: 'set-say' };
@@ -30,6 +32,7 @@ export function routeOf(fragment: string): Route {
   if (path === 'practice') return { page: 'practice' };
   if (path === 'practice/run') return { page: 'practice-run' };
   if (path === 'person') return { page: 'person' };
+  if (path === 'help') return { page: 'help', at: new URLSearchParams(query).get('k') };
   if (path === 'bench') return { page: 'bench', link: new URLSearchParams(query).get('s') };
   if (path === 'own') return { page: 'own-link', code: new URLSearchParams(query).get('s') ?? '' };
   const own = /^own\/([0-9a-f]{32})(?:\/(\w+))?$/.exec(path);
@@ -54,6 +57,7 @@ const PLAIN = { choose: '#/', debrief: '#/debrief', settings: '#/settings', size
 const BEHIND = { own: '', 'own-run': '/run', 'own-say': '/say', set: '', 'set-run': '/run', 'set-say': '/say', brief: '', run: '/run', say: '/say' } as const;
 
 export function fragmentOf(route: Exclude<Route, { page: 'nowhere' }>): string {
+  if (route.page === 'help') return `#/help${route.at === null ? '' : `?k=${encodeURIComponent(route.at)}`}`;
   if ('link' in route) return `#/bench${route.link === null ? '' : `?s=${encodeURIComponent(route.link)}`}`;
   if ('code' in route) return `#/own?s=${route.code}`;
   if ('id' in route) return `#/own/${route.id}${BEHIND[route.page]}`;

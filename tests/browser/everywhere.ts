@@ -46,6 +46,12 @@ export async function everywhere(options: OpenOptions, look: Look): Promise<void
   await to('#/person');
   await page.getByRole('heading', { name: 'What to practise next' }).waitFor();
   await look(page, 'progress');
+  await to('#/help?k=faults.kind.lag');
+  await page.locator('.help-entry.here').waitFor();
+  await look(page, 'help');
+  await page.getByLabel('Search').fill('hazard');
+  await page.getByText('found', { exact: false }).first().waitFor();
+  await look(page, 'help, searched');
   await to('#/drill/1?seed=3');
   await page.getByRole('button', { name: 'Start' }).waitFor();
   await look(page, 'brief');
