@@ -3,6 +3,7 @@ import type { RunRecord } from '../files/record.js';
 import { countsOf, type SetCounts } from '../set/fly.js';
 import { realisedRates } from '../set/held.js';
 import type { ReadySet } from '../set/ready.js';
+import { conditionOf, gaugeKeyOf } from './condition.js';
 import { personOf, type Person } from './person.js';
 import { TRIAL_OUTCOMES, type JudgedTrial, type TrialOutcome } from './trial.js';
 
@@ -53,13 +54,13 @@ export const ratesOf = (of: ReadySet): Map<number, number> => new Map(realisedRa
  */
 export function flownSet(of: ReadySet, records: readonly RunRecord[], rates = ratesOf(of)): FlownSet {
   const trials = records.map((record) => trialOfRun(record, rates));
-  const sizes = new Set(records.map(({ gauge }) => Math.round(gauge.pxPerDeg * 100)));
+  const sizes = new Set(records.map((record) => gaugeKeyOf(conditionOf(0, record))));
   return {
     person: personOf(trials, of.set.seenDeg),
     counts: countsOf(of, records.map(({ outcome, score }) => ({ outcome, growthAtReleaseDeg: score.growthAtReleaseDeg }))),
     void: trials.filter(({ outcome }) => outcome === 'void').length,
     assisted: records.filter(({ device }) => (device.assisted ?? []).length > 0).length,
-    gaugeChanged: sizes.size > 1,
+    gaugeChanged: sizes.size > 1 || records.some(({ gauge }) => gauge.changed === true),
     limitDeg: of.set.limitDeg,
   };
 }

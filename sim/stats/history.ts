@@ -5,9 +5,9 @@
 import type { RunRecord } from '../files/record.js';
 import type { ReadySet } from '../set/ready.js';
 import { compareBlocks, type BlockChange } from './blocks.js';
+import { conditionOf, keyOf, type Condition } from './condition.js';
 import { flownSet, ratesOf, trialOfRun, type FlownSet } from './flown-set.js';
 import type { JudgedTrial } from './trial.js';
-import { visualMin } from './visual.js';
 
 /** A flight of a set that is over, and the records of its runs in the order in which they were flown. */
 export interface FlightOfSet {
@@ -21,23 +21,6 @@ export interface FlightOfSet {
   readonly set: number;
   readonly of: ReadySet;
   readonly records: readonly RunRecord[];
-}
-
-/** What must be alike for splits to be compared: an eye and a hand at one gauge. */
-export interface Condition {
-  readonly set: number;
-  readonly airframe: string;
-  readonly limitDeg: number;
-  /** Size of the gauge on a screen of unknown size, px per degree of flap, to a hundredth; null where the eye's own measure is known. */
-  readonly pxPerDeg: number | null;
-  /** Size of the gauge for the eye, minutes of arc per degree of flap, to a tenth; null where screen or distance is unknown. */
-  readonly minPerDeg: number | null;
-  /** How far the eye goes between speed and gauge, whole deg of visual angle; null where unknown. */
-  readonly apartDeg: number | null;
-  /** Kinds of input, as the record names them. */
-  readonly input: string;
-  /** Helps in use, sorted; empty for none. */
-  readonly assisted: readonly string[];
 }
 
 /** A flight, judged. */
@@ -71,23 +54,6 @@ export interface History {
   /** Flights of which no run is left. */
   readonly gone: number;
 }
-
-/** Under which condition a run was flown. A card laid on the screen anew is a hair off the last time, so true sizes are rounded coarser. */
-export const conditionOf = (set: number, { airframe, scenario, gauge, device }: RunRecord): Condition => {
-  const minPerDeg = minutesOf(gauge);
-  return {
-    set, airframe: airframe.name, limitDeg: scenario.recognition?.limitDeg ?? 0,
-    pxPerDeg: minPerDeg === null ? Math.round(gauge.pxPerDeg * 100) / 100 : null,
-    minPerDeg: minPerDeg === null ? null : Math.round(minPerDeg * 10) / 10,
-    apartDeg: gauge.apartDeg === undefined ? null : Math.round(gauge.apartDeg),
-    input: device.input, assisted: [...device.assisted ?? []].sort(),
-  };
-};
-
-/** One degree of flap at the pointer's tip as the eye meets it, minutes of arc; null where screen or distance is unknown. */
-const minutesOf = ({ pxPerDeg, mmPerPx, distanceMm }: RunRecord['gauge']): number | null =>
-  (mmPerPx === null || distanceMm === undefined ? null : visualMin(pxPerDeg * mmPerPx, distanceMm));
-const keyOf = (condition: Condition): string => JSON.stringify(Object.values(condition));
 
 /** The one condition of a flight; null where its runs had several. A run without any input says nothing of the hand. */
 function oneCondition(set: number, records: readonly RunRecord[]): Condition | null {

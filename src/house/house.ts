@@ -47,6 +47,17 @@ export const house: House = {
     const set = all[number - 1];
     return set === undefined || records.length === 0 ? null : flownSet(set.of, records);
   },
+  async lockOf(number, attempt) {
+    const [all, book] = await Promise.all([sets(), keeping.book()]);
+    const gauge = all[number - 1]?.of.airframe.gauge;
+    if (gauge === undefined) return null;
+    for (const { entry } of attempt.done) {
+      const record = await book.record(entry);
+      // A run in which the gauge changed its size says nothing certain; the first that was of one size does.
+      if (record !== null && record.gauge.changed !== true) return { first: record.gauge, gauge };
+    }
+    return null;
+  },
   async nextPractice(now) {
     const [{ stopDegPerS }, { firstPractice, nextPracticeRun }] = await Promise.all([practiceSet(), import('../../sim/index.js')]);
     const at = now ?? { practice: firstPractice(stopDegPerS), seed: crypto.getRandomValues(new Uint32Array(1))[0] as number, runs: [] };

@@ -1,11 +1,12 @@
 /** Flights of sets for the pages: the one that is being flown, and what to do next in it. */
 import { signal } from '@preact/signals';
 import type { Forecast } from '../../sim/index.js';
-import type { Attempt } from '../records/logbook/index.js';
+import { nextPlace, type Attempt } from '../records/logbook/attempt.js';
 import { newId } from '../records/logbook/id.js';
 import type { House } from './house.js';
 import { withBook } from './logged.js';
 import { person } from './settings.js';
+import { lock } from './size/lock.js';
 
 /** The flight of a set that the pages work on; undefined: not looked up yet; null: there is none. */
 export const attempt = signal<Attempt | null | undefined>(undefined);
@@ -18,7 +19,9 @@ export const lookUp = (house: House, number: number): Promise<void | undefined> 
   const name = await house.setName(number);
   const own = (await book.attempts()).filter((one) => one.person === person.value);
   first.value = own.length === 0;
-  attempt.value = own.find((one) => one.set === name) ?? null;
+  const latest = own.find((one) => one.set === name) ?? null;
+  lock.value = latest === null || nextPlace(latest) === null ? null : await house.lockOf(number, latest);
+  attempt.value = latest;
 });
 
 /** Begins a new flight: the whole set is drawn now, by a seed that nobody has seen. */
@@ -28,6 +31,7 @@ export const begin = (house: House, number: number, name: string, { runs, blocks
     person: person.value, name, startedMs: Date.now(), runs, blocks, done: [], leftMs: null, ...(forecast === null ? {} : { forecast }),
   };
   await book.keepAttempt(made);
+  lock.value = null;
   attempt.value = made;
 });
 

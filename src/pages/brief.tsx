@@ -9,6 +9,7 @@ import { Parts } from './parts.js';
 import { fromFile, go, gone, left, record, started } from './session.js';
 import { bindings, letters } from './settings.js';
 import { SpeedTable } from './speeds.js';
+import { Unmeasured } from './size/unmeasured.js';
 
 const COARSE = (
   <p class="note"><span><strong>Coarse clock.</strong> From this address the browser measures time less finely, to about a tenth of a millisecond or a millisecond. Runs work; their records say so.</span></p>
@@ -55,6 +56,7 @@ export function Briefed({ house, card, title, kind, above, start }: BriefedProps
             <button class="button" type="button" onClick={() => { house.unlock(); started.value = true; start(); }}>Start</button>
             <p>{measuring ? 'Measuring: in the aeroplane let go in doubt.' : 'Two pointers part: let go, call it, look again, fly.'}</p>
           </div>
+          <Unmeasured />
           {!house.isolated && COARSE}
           <section class="asked-of">
             <h2 class="ruled">What is asked of the hand</h2>

@@ -13,6 +13,7 @@ import type { Margin } from './marginplace.js';
 import type { OwnHouse } from './own/house.js';
 import type { SetCard } from './setcard.js';
 import type { KeyChanges } from './settings.js';
+import type { SetLock } from './size/lock.js';
 
 /** A drill as its brief may tell of it. */
 export interface DrillCard {
@@ -140,6 +141,8 @@ export interface House {
   setName(number: number): Promise<string>;
   /** What a flight of a set came to; null where none of its runs is in the logbook. @throws LogbookTrouble */
   flownSet(number: number, attempt: Attempt): Promise<FlownSet | null>;
+  /** At which size of its gauge a flight of a set is flown: that of its first run; null while none of its runs is kept. @throws LogbookTrouble */
+  lockOf(number: number, attempt: Attempt): Promise<SetLock | null>;
   /** The next run of a practice, and the practice it belongs to: a new one where there is none. */
   nextPractice(now: Ongoing | null): Promise<{ readonly run: PracticeRun; readonly at: Ongoing }>;
   /** The practice behind a run. */

@@ -10,6 +10,7 @@ import { keepPractice, ongoing, practiceRun, readPractice } from './practised.js
 import { fragmentOf } from './route.js';
 import { fromFile, go, goInstead, record, started } from './session.js';
 import { Stairs } from './stairs.js';
+import { Unmeasured } from './size/unmeasured.js';
 import { person } from './settings.js';
 import { degrees, OUTCOME_WORDS, seconds } from './words.js';
 
@@ -54,6 +55,7 @@ export function Practice({ house }: { house: House }) {
         <button ref={first} class="button" type="button" onClick={begin}>{now === null || now.runs.length === 0 ? 'First run' : 'Next run'}</button>
         <p>{told.value !== null && <><a href={fragmentOf({ page: 'debrief' })}>Debrief of this run</a>. </>}The level is called difficulty. It is no measure of you: for that, <a href="#/">fly a set</a>.</p>
       </div>
+      <Unmeasured />
       {now !== null && now.runs.length > 0 && <Level now={now} />}
     </Page>
   );

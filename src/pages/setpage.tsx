@@ -13,6 +13,9 @@ import { go, started } from './session.js';
 import type { SetCard } from './setcard.js';
 import { SetResult } from './setresult.js';
 import { person } from './settings.js';
+import { unlike } from './size/lock.js';
+import { Locked } from './size/locked.js';
+import { Unmeasured } from './size/unmeasured.js';
 
 export const setTask = ({ from, to }: Pick<SetCard, 'from' | 'to'>): string => `Flaps from ${from} toward ${to}`;
 
@@ -75,6 +78,7 @@ function Fresh({ house, set }: { house: House; set: SetCard }) {
           <button class="button" type="submit">Start the set</button>
         </form>
         {first.value && <p class="note"><span>Your first set? Fly four runs of <a href={fragmentOf({ page: 'practice' })}>practice</a> before it. They warm the hand and count for nothing.</span></p>}
+        <Unmeasured />
         <Words set={set} />
       </div>
       <div>
@@ -93,8 +97,9 @@ function Underway({ house, set, one }: { house: House; set: SetCard; one: Attemp
     <>
       <p class="large">{done === 0 ? 'Nothing flown yet.' : `${done} of ${one.runs} runs flown.`}{isPause(one) && ` Block ${done / (one.runs / one.blocks)} of ${one.blocks} is done: rest your eyes a moment before the next.`}</p>
       <Dots one={one} />
+      <Locked />
       <div class="start">
-        <button class="button" type="button" onClick={() => fly(house, set.number)}>{done === 0 ? 'First run' : `Run ${done + 1}`}</button>
+        <button class="button" type="button" disabled={unlike.value !== null} onClick={() => fly(house, set.number)}>{done === 0 ? 'First run' : `Run ${done + 1}`}</button>
         {sure.value
           ? <p>It will count as left off, with {done} runs. <button class="plain" type="button" onClick={() => void leaveOff(house, one)}>Leave it off</button><button class="plain" type="button" onClick={() => { sure.value = false; }}>Keep it</button></p>
           : <button class="plain" type="button" onClick={() => { sure.value = true; }}>Leave this set off</button>}

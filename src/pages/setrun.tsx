@@ -9,19 +9,23 @@ import { Page } from './frame.js';
 import type { House } from './house.js';
 import { goInstead, record, started } from './session.js';
 import { Dots, fly } from './setpage.js';
+import { lock, unlike } from './size/lock.js';
+import { Locked } from './size/locked.js';
 
 export function SetRun({ house, number }: { house: House; number: number }) {
   const one = attempt.value;
   const place = one ? nextPlace(one) : null;
   // A run begins by a press and by nothing else: an address, a reload or Forward leads to the set.
-  const begins = one !== null && one !== undefined && place !== null && started.value;
+  const begins = one !== null && one !== undefined && place !== null && started.value && unlike.value === null;
   useEffect(() => { if (!begins) goInstead({ page: 'set', number }); }, []);
   const flight = useRef(begins ? { set: number, attempt: one, place } : null);
+  const seen = useRef(lock.peek());
   if (flight.current === null) return null;
   const { attempt: of } = flight.current;
   return (
     <Drill
       house={house} of={flight.current} name={`Run ${flight.current.place + 1} of ${of.runs}`}
+      lock={seen.current?.first ?? null}
       over={() => goInstead({ page: 'set-say', number })} left={() => undefined}
     />
   );
@@ -62,8 +66,9 @@ export function SetSay({ house, number }: { house: House; number: number }) {
           <h1>{isPause(one) ? 'A pause' : 'Next'}</h1>
           {isPause(one) && <p class="large">Look out of the window for a minute. The next block begins when you start it.</p>}
           <Dots one={one} />
+          <Locked />
           <div class="start">
-            <button ref={first} class="button" type="button" onClick={() => fly(house, number)}>Run {next + 1}</button>
+            <button ref={first} class="button" type="button" disabled={unlike.value !== null} onClick={() => fly(house, number)}>Run {next + 1}</button>
             <p>{run.outcome === 'void' ? 'The last run is void: it was paused, or its window was lost. ' : ''}<a href={`#/set/${number}`}>Stop here for now</a></p>
           </div>
         </>

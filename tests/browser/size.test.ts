@@ -4,6 +4,7 @@ import type { Page } from 'playwright-core';
 import { visualDeg } from '../../sim/stats/visual.js';
 import { layout } from '../../src/view/layout.js';
 import { apartPx } from '../../src/view/place.js';
+import type { RunRecord } from '../../sim/files/index.js';
 import { axe, control, endAndSave, startRun } from './drilling.js';
 import { appUrl, cdp, openApp } from './harness.js';
 
@@ -106,5 +107,65 @@ test('a window that changes in mid-run is told in the record', async () => {
   await expect.poll(async () => (await control(page, 'extend').boundingBox())?.x).toBeLessThan(640);
   const { gauge } = await endAndSave(page);
   expect(gauge).toMatchObject({ changed: true, widthPx: 1280, heightPx: 720 });
+  await close();
+});
+
+/** Records in the page's logbook, as they are kept. */
+const keptGauges = (page: Page) => page.evaluate(() => new Promise<RunRecord['gauge'][]>((done) => {
+  const opening = indexedDB.open('evenhand');
+  opening.addEventListener('success', () => {
+    const [entries, records] = ['entries', 'records'].map((name) => opening.result.transaction(name).objectStore(name).getAll());
+    const keys = opening.result.transaction('records').objectStore('records').getAllKeys();
+    keys.addEventListener('success', () => {
+      const at = new Map((entries!.result as { id: string; atMs: number }[]).map(({ id, atMs }) => [id, atMs]));
+      const all = (records!.result as string[]).map((text, index) => ({ gauge: (JSON.parse(text) as RunRecord).gauge, atMs: at.get(String(keys.result[index])) ?? 0 }));
+      opening.result.close();
+      done(all.sort((a, b) => a.atMs - b.atMs).map(({ gauge }) => gauge));
+    });
+  });
+}));
+
+test('a set is flown at the size of its first run: a smaller window, a changed measure are told and wait; a larger window draws it as it was', async () => {
+  const { page, close } = await openApp('#/set/1', { before: () => { if (localStorage.getItem('evenhand.size') === null) localStorage.setItem('evenhand.size', '{"screens":{"1280x720@1":4,"1600x900@1":4},"isTrue":false}'); } });
+  await page.getByRole('button', { name: 'Start the set' }).click();
+  const flyOut = async (): Promise<void> => {
+    await control(page, 'extend').waitFor();
+    await page.keyboard.press('Escape');
+    await page.getByRole('button', { name: 'End the run' }).click();
+    await page.getByRole('button', { name: 'No', exact: true }).click();
+    await page.getByRole('heading', { name: 'Next' }).waitFor();
+  };
+  await flyOut();
+  const run2 = page.getByRole('button', { name: 'Run 2' });
+  await expect.poll(() => run2.isEnabled()).toBe(true);
+  const session = await cdp(page);
+  const windowOf = (width: number, height: number) => session.send('Emulation.setDeviceMetricsOverride', { width, height, deviceScaleFactor: 1, mobile: false, screenWidth: 1280, screenHeight: 720 });
+  await windowOf(1024, 640);
+  await page.getByText('This window has no room for it: it was 1280 × 720 px, and is 1024 × 640 px now.').waitFor();
+  expect(await run2.isDisabled()).toBe(true);
+  expect(await axe(page)).toEqual([]);
+  await windowOf(1600, 900);
+  await expect.poll(() => run2.isEnabled()).toBe(true);
+  // Another measure of the same screen, on the page for it; then back to the set.
+  await page.evaluate(() => localStorage.setItem('evenhand.size', '{"screens":{"1280x720@1":4.2},"isTrue":true}'));
+  await page.reload();
+  await page.goto(`${appUrl()}#/set/1`);
+  await page.getByText('This screen has been measured anew.').waitFor();
+  expect(await run2.isDisabled()).toBe(true);
+  await page.getByRole('button', { name: 'Measure as in the first run' }).click();
+  await expect.poll(() => run2.isEnabled()).toBe(true);
+  await run2.click();
+  await flyOut();
+  const [first, second] = await keptGauges(page);
+  expect(first).toMatchObject({ widthPx: 1280, mmPerPx: 0.25 });
+  expect(second).toMatchObject({ widthPx: 1600, mmPerPx: 0.25 });
+  expect(second!.pxPerDeg).toBeCloseTo(first!.pxPerDeg, 6);
+  expect(second!.apartPx).toBeCloseTo(first!.apartPx!, 3);
+  expect(second!.apartDeg).toBeCloseTo(first!.apartDeg!, 5);
+  // In mid-run the clock stops: what is measured is measured at one size.
+  await page.getByRole('button', { name: 'Run 3' }).click();
+  await control(page, 'extend').waitFor();
+  await windowOf(1024, 640);
+  await page.getByText('The window or its zoom changed, and the gauge with it.').waitFor();
   await close();
 });
