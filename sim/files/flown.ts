@@ -16,6 +16,8 @@ export interface FlownDraft {
   readonly clock: RunRecord['clock'];
   readonly commands: RunRecord['commands'];
   readonly marks: RunRecord['marks'];
+  /** A desk was there, whether it did something or not. */
+  readonly live?: boolean;
   /** Kinds of input used so far. */
   readonly input: readonly string[];
   /** The gauge has changed its size since the start. */
@@ -33,7 +35,7 @@ const NO_SCORE: RunRecord['score'] = {
  */
 export function flownRecord({ device, gauge, ...setting }: FlownSetting, draft: FlownDraft, end: RunRecord['end']): RunRecord {
   const parts = {
-    model: MODEL_VERSION, source: 'flown' as const, ...setting,
+    model: MODEL_VERSION, source: draft.live === true ? 'live' as const : 'flown' as const, ...setting,
     device: { ...device, input: [...draft.input].sort().join(', ') || 'none' },
     gauge: draft.resized === true ? { ...gauge, changed: true as const } : gauge,
     clock: draft.clock.filter(({ tick }, index) => index === 0 || tick < end.tick).map((segment) => ({ ...segment })),

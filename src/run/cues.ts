@@ -26,7 +26,9 @@ export function cuesOf(before: readonly Cue[], { fixed, state }: World): readonl
   const come = fixed.agenda.entries.filter((entry) => isSaid(entry) && hasActed(state, fixed, entry));
   if (come.length === before.length && come.every(({ place }, index) => before[index]?.place === place)) return before;
   const known = new Map(before.map(({ place, tick }) => [place, tick]));
-  return come.map(({ place, tick }) => ({ place, tick: known.get(place) ?? (tick < 0 ? state.tick : tick) }));
+  // A watcher acts when it does; so does what a desk put in, and all behind a reposition.
+  const late = fixed.agenda.turns.length > 0;
+  return come.map(({ place, tick, spans }) => ({ place, tick: known.get(place) ?? (tick < 0 || late || spans !== null ? state.tick : tick) }));
 }
 
 /** A stretch of ticks, the last not in it. */

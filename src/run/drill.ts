@@ -1,6 +1,7 @@
 /** The face of a running drill toward the page: acts and losses in, pictures and a record out. */
-import type { Act, Airframe, FlownDraft, FlownSetting, RunRecord, Scenario } from '../../sim/files/index.js';
+import type { Act, Airframe, DeskAct, FlownDraft, FlownSetting, RunRecord, Scenario } from '../../sim/files/index.js';
 import type { Panel, Picture } from '../view/picture.js';
+import type { Session } from './session.js';
 
 /** The kinds of input a hand can use. */
 export type Hand = 'mouse' | 'touch' | 'pen' | 'key' | 'gamepad' | 'script';
@@ -40,6 +41,14 @@ export interface RunningDrill {
   pause(stampMs: number): void;
   /** Goes on from a pause or a freeze. */
   resume(stampMs: number): void;
+  /** From now on the run is a live one. */
+  join(): void;
+  /** Files what a desk did, stamped when it arrived. @param by name of the desk */
+  desk(stampMs: number, act: DeskAct, by: string): { readonly tick: number | null; readonly refused: string | null };
+  /** The hand left the switch for the window of a desk: it springs back, and the run goes on. */
+  letGo(stampMs: number): void;
+  /** Calls back with every session, and at once with the one that stands. Returns its undo. */
+  onSession(see: (session: Session) => void): () => void;
   /** The gauge is drawn in another size from now on; the record says so. */
   resized(): void;
   /** Ends the run now. */

@@ -1,5 +1,6 @@
 /** What reaches a running drill, in one stream: frames, acts, losses, and the page's own stops. */
-import type { Act } from '../../sim/files/index.js';
+import type { Act, DeskAct } from '../../sim/files/index.js';
+import { desked, letGo } from './desked.js';
 import type { Hand, Loss } from './drill.js';
 import { file, frame, halt, lose, resume, stop, type Session } from './session.js';
 
@@ -9,6 +10,8 @@ export type Entry = { readonly stampMs: number } & (
   | { readonly what: Loss }
   | { readonly what: 'pause' | 'resume' | 'stop' }
   | { readonly what: 'cover' }
+  | { readonly what: 'desk'; readonly act: DeskAct; readonly by: string }
+  | { readonly what: 'letGo' }
 );
 
 /** The session behind one entry. */
@@ -20,6 +23,8 @@ export function enter(session: Session, entry: Entry): Session {
     case 'pause': return halt(session, entry.stampMs, 'pause');
     case 'resume': return resume(session, entry.stampMs);
     case 'stop': return stop(session, entry.stampMs);
+    case 'desk': return desked(session, entry.stampMs, entry.act, entry.by).session;
+    case 'letGo': return letGo(session, entry.stampMs);
     case 'cover': return session;
   }
 }

@@ -7,12 +7,12 @@ import type { Session } from './session.js';
 export const settingOf = ({ scenario, airframe, seed, device, gauge, app }: DrillOptions): FlownSetting => ({ scenario, airframe, seed, device, gauge, app });
 
 /** How far a session has come. */
-export const draftOf = (session: Session, hands: ReadonlySet<Hand>, resized: boolean): FlownDraft => ({
-  tick: session.world.state.tick, clock: [...session.clock], commands: session.log as RunRecord['commands'], marks: [...session.marks], input: [...hands], resized,
+export const draftOf = (session: Session, hands: ReadonlySet<Hand>, resized: boolean, live: boolean): FlownDraft => ({
+  tick: session.world.state.tick, clock: [...session.clock], commands: session.log as RunRecord['commands'], marks: [...session.marks], input: [...hands], resized, live,
 });
 
 /** The record of a session that is over. */
-export function recordOf(session: Session, options: DrillOptions, hands: ReadonlySet<Hand>, resized: boolean): RunRecord {
+export function recordOf(session: Session, options: DrillOptions, hands: ReadonlySet<Hand>, resized: boolean, live: boolean): RunRecord {
   if (session.over === null) throw new Error('the run is not over');
-  return flownRecord(settingOf(options), draftOf(session, hands, resized), { tick: session.endTick, why: session.over });
+  return flownRecord(settingOf(options), draftOf(session, hands, resized, live), { tick: session.endTick, why: session.over });
 }

@@ -5,10 +5,11 @@
  * stamp. An act older than the current tick goes back to a kept world and steps again. Everything final (marks, the end)
  * is written only once no act can still come before it.
  */
-import type { Act, RunRecord } from '../../sim/files/index.js';
-import { advance, byOrder, hasActed, stampOfTick, tickInSegment, tickOfStamp, type ClockSegment, type Command, type EndWhy, END_WHYS, type World } from '../../sim/index.js';
+import type { Act, DeskAct, RunRecord } from '../../sim/files/index.js';
+import { advance, byOrder, hasActed, stampOfTick, tickInSegment, tickOfStamp, withDesk, type ClockSegment, type Command, type EndWhy, END_WHYS, type World } from '../../sim/index.js';
 
-export type Filed = Command & { readonly stampMs: number };
+/** `by` names the desk of an act that is no hand's. */
+export type Filed = Command & { readonly stampMs: number; readonly by?: string };
 export type Mark = RunRecord['marks'][number];
 
 /** How far behind an act may come and still be filed exactly, ticks. */
@@ -23,6 +24,8 @@ interface Kept {
 }
 
 export interface Session {
+  /** The world at tick 0, without anything that a desk did. */
+  readonly start: World;
   readonly world: World;
   /** Worlds of the latest frames, oldest first; the first is at least WINDOW ticks old once the run is. */
   readonly kept: readonly Kept[];
@@ -40,13 +43,13 @@ export interface Session {
 /** A session whose clock starts at `stampMs`. */
 export function startSession(world: World, stampMs: number): Session {
   return {
-    world, kept: [{ world, stampMs }], clock: [{ tick: 0, stampMs }], running: true, log: [],
+    start: world, world, kept: [{ world, stampMs }], clock: [{ tick: 0, stampMs }], running: true, log: [],
     marks: [{ tick: 0, stampMs, what: 'start' }], seq: 0, over: null, endTick: -1,
   };
 }
 
 /** Marks where the clock stands. What came late is stamped with the tick that was already stepped: the clock stopped there. */
-function mark(session: Session, stampMs: number, what: Mark['what']): Session {
+export function mark(session: Session, stampMs: number, what: Mark['what']): Session {
   const { tick } = session.world.state;
   const stoodMs = Math.max(stampMs, stampOfTick(session.clock, tick));
   return { ...session, marks: [...session.marks, { tick, stampMs: stoodMs, what }] };
@@ -105,15 +108,15 @@ const heldBack = ({ log }: Session, tick: number): Filed[] =>
  */
 function stall(session: Session, stampMs: number): Session {
   const { tick } = session.world.state;
-  if (tick === 0) return { ...startSession(session.world, stampMs), log: heldBack(session, 0), seq: session.seq };
-  return mark({ ...session, clock: startedAgain(session, tick, stampMs), log: heldBack(session, tick) }, stampMs, 'stall');
+  if (tick === 0) return logged({ ...startSession(session.start, stampMs), seq: session.seq }, heldBack(session, 0));
+  return mark(logged({ ...session, clock: startedAgain(session, tick, stampMs) }, heldBack(session, tick)), stampMs, 'stall');
 }
 
 /** Writes what is now too old to change: the first frame behind onset, and the end. */
 function settle(session: Session): Session {
   const { state } = session.world;
   let next = session;
-  if (state.onsetTick >= 0 && state.tick >= state.onsetTick + WINDOW && !session.marks.some(({ what }) => what === 'firstFrame')) {
+  if (state.onsetTick >= 0 && state.tick >= state.onsetTick + WINDOW && !session.marks.some(({ what, tick }) => what === 'firstFrame' && tick > state.onsetTick)) {
     const drawn = session.kept.find(({ world }) => world.state.tick > state.onsetTick);
     if (drawn !== undefined) {
       next = { ...next, marks: [...next.marks, { tick: drawn.world.state.tick, stampMs: drawn.stampMs, what: 'firstFrame' }] };
@@ -129,14 +132,29 @@ function settle(session: Session): Session {
  * Files what a hand did. A stamp in a tick that was stepped already steps again from the world before it; one older than
  * the window takes the oldest tick that is still open and is marked. While the clock stands nothing is filed.
  */
-export function file(session: Session, stampMs: number, act: Act, rank: 1 | 2 = 2): Session {
+export function file(session: Session, stampMs: number, act: Act): Session {
   if (session.over !== null || !session.running) return session;
+  return put(session, stampMs, { ...act, rank: 2 });
+}
+
+/** With another log: what a desk did in it stands in every world of the run. @throws RangeError for what cannot be done */
+export function logged(session: Session, log: readonly Filed[]): Session {
+  if (!log.some(({ rank }) => rank === 1)) return { ...session, log };
+  const { fixed } = withDesk(session.start, log);
+  return {
+    ...session, log, world: { fixed, state: session.world.state },
+    kept: session.kept.map(({ world, ...frame }) => ({ ...frame, world: { fixed, state: world.state } })),
+  };
+}
+
+/** Files an act in the tick that holds its stamp; while the clock stands, where it stands. @throws RangeError for what a desk cannot do */
+export function put(session: Session, stampMs: number, act: (Act & { rank: 2 }) | (DeskAct & { rank: 1; by: string })): Session {
   const now = session.world.state.tick;
   const open = Math.max((session.kept[0] as Kept).world.state.tick, now - WINDOW);
-  const wanted = tickOfStamp(session.clock, stampMs).tick;
+  const wanted = session.running ? tickOfStamp(session.clock, stampMs).tick : now;
   const tick = Math.max(open, wanted);
-  const filed = { ...act, tick, rank, seq: session.seq, stampMs } as Filed;
-  const next = { ...session, log: [...session.log, filed].sort(byOrder), seq: session.seq + 1 };
+  const filed = { ...act, tick, seq: session.seq, stampMs } as Filed;
+  const next = logged({ ...session, seq: session.seq + 1 }, [...session.log, filed].sort(byOrder));
   const stepped = tick < now ? rewind(next, tick) : next;
   return wanted < open ? { ...stepped, marks: [...stepped.marks, { tick, stampMs, what: 'late' }] } : stepped;
 }
@@ -170,13 +188,22 @@ export function halt(session: Session, stampMs: number, what: Mark['what']): Ses
 export function resume(session: Session, stampMs: number): Session {
   if (session.over !== null || session.running) return session;
   const { tick } = session.world.state;
-  const next = { ...session, clock: startedAgain(session, tick, stampMs), log: heldBack(session, tick), running: true };
+  const next = logged({ ...session, clock: startedAgain(session, tick, stampMs), running: true }, heldBack(session, tick));
   return mark(next, stampMs, 'resume');
+}
+
+/** What a desk did last acts as well before the run ends: a tick more, where it stands in the one that would have been the end. */
+function withDeskIn(session: Session, stampMs: number): Session {
+  const { tick, endTick } = session.world.state;
+  const last = session.log.findLast(({ rank }) => rank === 1)?.tick ?? -1;
+  if (session.over !== null || endTick >= 0 || last < tick) return session;
+  const clock = session.running ? session.clock : startedAgain(session, tick, stampMs);
+  return { ...session, clock, world: advance(session.world, session.log, last + 1 - tick) };
 }
 
 /** Ends the run where it stands. A run that its own rule has ended already keeps that end. */
 export function stop(session: Session, stampMs: number): Session {
-  const now = frame(session, stampMs);
+  const now = withDeskIn(frame(session, stampMs), stampMs);
   if (now.over !== null) return now;
   const { state } = now.world;
   const why = state.endTick >= 0 ? END_WHYS[state.endWhy] : 'stopped';

@@ -5,6 +5,7 @@ import { expand } from '../../sim/index.js';
 import { frames } from '../clock/frames.js';
 import type { DrillOptions, Hand, RunningDrill } from './drill.js';
 import { holdHasLetGo } from './cautions.js';
+import { desked } from './desked.js';
 import { coverIsOpen } from './cover.js';
 import { talkNow } from './cues.js';
 import type { Entry } from './entry.js';
@@ -22,6 +23,8 @@ export function startDrill(options: DrillOptions, frame$: Observable<number> = f
   const first = expand(scenario, options.airframe, options.seed);
   const hands = new Set<Hand>();
   let resized = false;
+  let joined = false;
+  const watchers = new Set<Parameters<RunningDrill['onSession']>[0]>();
   const input$ = new Subject<Entry>();
 
   const training = scenario.training === true && scenario.recognition === undefined;
@@ -55,8 +58,9 @@ export function startDrill(options: DrillOptions, frame$: Observable<number> = f
       });
       for (const draw of draws) draw(picture);
     }
+    for (const see of watchers) see(session);
     if (session.over === null) return;
-    record = recordOf(session, options, hands, resized);
+    record = recordOf(session, options, hands, resized, joined);
     for (const end of ends) end(record);
   });
 
@@ -67,7 +71,7 @@ export function startDrill(options: DrillOptions, frame$: Observable<number> = f
   return {
     panel: panelOf(options.airframe, first),
     setting: settingOf(options),
-    draft: () => (now === null || record !== null ? null : draftOf(now.session, hands, resized)),
+    draft: () => (now === null || record !== null ? null : draftOf(now.session, hands, resized, joined)),
     onPicture(draw) {
       draws.add(draw);
       return () => { draws.delete(draw); };
@@ -82,6 +86,23 @@ export function startDrill(options: DrillOptions, frame$: Observable<number> = f
     pause: (stampMs) => { put({ what: 'pause', stampMs }); },
     resume: (stampMs) => { put({ what: 'resume', stampMs }); },
     resized: () => { resized = true; },
+    join: () => { joined = true; },
+    desk(stampMs, act, by) {
+      if (now === null) return { tick: null, refused: 'The run has not begun.' };
+      // Worked out here for its answer and by the stream for the run: the same, for both are pure.
+      const { tick, refused } = desked(now.session, stampMs, act, by);
+      if (refused === null) {
+        joined = true;
+        put({ what: 'desk', stampMs, act, by });
+      }
+      return { tick, refused };
+    },
+    letGo: (stampMs) => { put({ what: 'letGo', stampMs }); },
+    onSession(see) {
+      watchers.add(see);
+      if (now !== null) see(now.session);
+      return () => { watchers.delete(see); };
+    },
     stop: (stampMs) => { put({ what: 'stop', stampMs }); },
   };
 }
