@@ -35,6 +35,7 @@ export type { Callout } from './score/callouts.js';
 export type { DebriefRow } from './score/debrief-row.js';
 export { commandsOf, flyInputs, flyTrainee, pilotOf, watcherFor, type Flown, type Trainee } from './trainee/fly.js';
 export { previewOf, type Acted, type Preview } from './trainee/preview.js';
+export { startHere, type NotHeld, type StartHere } from './trainee/start-here.js';
 export { TRAINEE_NUMBERS, TRAINEES, type TraineeName, type TraineeNumbers } from './trainee/numbers.js';
 export { watcherOf, watchOf, type Watch, type Watcher } from './trainee/watcher.js';
 export { dice, diceOf, type Dice } from './dice.js';

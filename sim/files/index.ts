@@ -37,7 +37,7 @@ export { readyCourse } from './course-ready.js';
 export { recordMisfits } from './record-fit.js';
 export { differences, NOT_PROVABLE, verify, type Refusal, type Verdict } from './verify.js';
 export { setFigures, setOutput, type SetCheck, type SetOutput } from './set-output.js';
-export { sealed } from './sealed.js';
+export { INSTRUCTORS, sealed } from './sealed.js';
 export { sweepOutput, type SweepOutput } from './sweep-output.js';
 export { sweptOutput, type Swept } from './swept.js';
 export { budgetOutput, deriveOutput, hornOutput, speedsOutput, type BudgetOutput, type DeriveOutput, type HornOutput, type SpeedsOutput } from './advice.js';

@@ -31,7 +31,8 @@ async function lookUp(of: Flown): Promise<Shelved & { seed: number }> {
   if ('own' in of) {
     const flight = await flightOf(of.own);
     if (flight === null) throw new RangeError('there is no such run');
-    return { ...flight, seed: flight.seed ?? (crypto.getRandomValues(new Uint32Array(1))[0] as number) };
+    const seed = flight.seed ?? (crypto.getRandomValues(new Uint32Array(1))[0] as number);
+    return { ...flight, scenario: (await import('../../sim/index.js')).settled(flight.scenario, seed), seed };
   }
   if ('drill' in of) {
     const drill = (await shelf())[of.drill - 1];

@@ -27,7 +27,10 @@ const shelf = (): Promise<OwnShelf> => (opening ??= open().catch((problem: unkno
   throw problem;
 }));
 
-const sealedText = async (scenario: Scenario): Promise<string> => JSON.stringify((await import('../../sim/files/index.js')).sealed(scenario));
+async function sealedText(text: string): Promise<string> {
+  const [{ parsedValue }, { sealed }] = await Promise.all([import('../text/index.js'), import('../../sim/files/index.js')]);
+  return JSON.stringify(sealed(parsedValue(text) as unknown as Scenario));
+}
 
 async function keep(text: string, seed: number | null, from: OwnFlight['from']): Promise<string> {
   const flight: OwnFlight = { id: newId(), text, seed, from, atMs: Date.now() };
@@ -57,12 +60,12 @@ async function handOnLink(code: string): Promise<HandedOn> {
   if (!opened.ok) return { ok: false, why: opened.why, problems: [], more: 0 };
   const { read: found } = await read(opened.text);
   if (!found.ok) return { ok: false, why: 'This link holds no run that can be flown.', problems: found.problems, more: found.more };
-  return { ok: true, id: await keep(await sealedText(found.value), null, 'link') };
+  return { ok: true, id: await keep(await sealedText(opened.text), null, 'link') };
 }
 
 export const own: OwnHouse = {
   shelf, newId, sealedText, handOnLink,
-  handOn: async (scenario, seed, from) => keep(await sealedText(scenario), seed, from),
+  handOn: async (text, seed, from) => keep(await sealedText(text), seed, from),
   async flight(id) {
     const [found, { cardOf }] = await Promise.all([flightOf(id), import('../pages/card.js')]);
     return found === null ? null : { card: cardOf(found, 0), from: found.from, seed: found.seed };

@@ -1,6 +1,6 @@
 // A sealed scenario flies the very run and holds nothing that its instructor wrote about it.
 import { describe, expect, it } from 'vitest';
-import { ready, scriptedRecord, sealed, scenarioSchema, verify } from '../../sim/files/index.js';
+import { FILE_SCHEMAS, INSTRUCTORS, ready, scriptedRecord, sealed, scenarioSchema, shapeOf, verify } from '../../sim/files/index.js';
 import { flyTrainee, MODEL_VERSION } from '../../sim/index.js';
 import { AIRFRAME, drill } from '../sim/bench.js';
 
@@ -13,6 +13,12 @@ describe('sealed', () => {
     expect(JSON.stringify(bare)).not.toMatch(/SECRET|77|prompt|never/);
     expect(scenarioSchema.parse(bare)).toEqual(bare);
     expect({ ...told, ...bare, ...WORDS }).toEqual(told);
+  });
+  it('knows every key: a new one is either flown, or the instructor’s', () => {
+    const shape = shapeOf(FILE_SCHEMAS.scenario);
+    if (shape.kind !== 'object') throw new Error('a scenario is no object');
+    const flown = ['format', 'title', 'brief', 'parameters', 'group', 'airframe', 'start', 'speedHold', 'role', 'training', 'mainDrive', 'pointerNoise', 'task', 'faults', 'events', 'recognition', 'procedure'];
+    expect([...shape.keys.keys()].filter((key) => !flown.includes(key)).sort()).toEqual([...INSTRUCTORS].sort());
   });
   it('flies to the same hash, and its record proves itself', () => {
     const bare = ready(sealed(told), AIRFRAME);

@@ -1,5 +1,4 @@
 /** What pages need of a person's own files and of runs that were handed on, as `house.own`. */
-import type { Scenario } from '../../../sim/files/index.js';
 import type { OwnFlight, OwnShelf } from '../../records/own/index.js';
 import type { Unlinked } from '../../records/link.js';
 import type { Problem } from '../../text/index.js';
@@ -22,8 +21,8 @@ export interface OwnHouse {
   shelf(): Promise<OwnShelf>;
   /** An opaque id. */
   newId(): string;
-  /** Hands a scenario on to be flown, without what its instructor wrote about it. @returns its opaque id */
-  handOn(scenario: Scenario, seed: number | null, from: OwnFlight['from']): Promise<string>;
+  /** Hands the text of a sound scenario on to be flown, without what its instructor wrote about it. @returns its opaque id */
+  handOn(text: string, seed: number | null, from: OwnFlight['from']): Promise<string>;
   /** The same from the code of a link, read as any hostile file. */
   handOnLink(code: string): Promise<HandedOn>;
   /** null where there is no such run, or none any more. */
@@ -32,6 +31,6 @@ export interface OwnHouse {
   linkCode(text: string): Promise<string>;
   /** The text of a code, or what is wrong with it. */
   textOfLink(code: string): Promise<Unlinked>;
-  /** A scenario as a trainee's link holds it: sealed, and without comments. */
-  sealedText(scenario: Scenario): Promise<string>;
+  /** The text of a sound scenario as a trainee's link holds it: sealed, and without comments. */
+  sealedText(text: string): Promise<string>;
 }

@@ -1,5 +1,6 @@
 /** A run at a glance: what it came to, and the shown split over its time. */
-import { previewOf, type Preview } from '../../../../sim/index.js';
+import type { Preview } from '../../../../sim/index.js';
+import { flyOrder } from './fly-order.js';
 import type { FlightOrder } from './order.js';
 
 export interface Glance {
@@ -20,14 +21,14 @@ export interface Glance {
 
 const POINTS = 60;
 
-export function glanceOf({ scenario, airframe, seed, trainee }: FlightOrder): Glance {
-  const { flight: { outcome, score }, fault, limitDeg, rows } = previewOf(scenario, airframe, seed, trainee);
+export function glanceOf(order: FlightOrder): Glance {
+  const { flight: { outcome, score }, fault, limitDeg, rows } = flyOrder(order);
   const at = (part: number): number => {
     const row = rows[Math.round(part * (rows.length - 1))];
     return row === undefined ? 0 : Math.abs(row.leftPointerDeg - row.rightPointerDeg);
   };
   return {
-    seed, outcome, limitDeg, side: fault?.side ?? null, onsetS: score.onsetS, releaseS: score.releaseS, growthDeg: score.growthAtReleaseDeg,
+    seed: order.seed, outcome, limitDeg, side: fault?.side ?? null, onsetS: score.onsetS, releaseS: score.releaseS, growthDeg: score.growthAtReleaseDeg,
     finalSplitDeg: score.finalSplitDeg, endS: rows.at(-1)?.atS ?? 0,
     apart: Array.from({ length: POINTS + 1 }, (_, index) => at(index / POINTS)),
   };

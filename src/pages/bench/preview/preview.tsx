@@ -9,6 +9,7 @@ import { OUTCOME_MEANS, tight } from '../../words.js';
 import { cursor, truth } from './chosen.js';
 import { actedMoments } from './moments.js';
 import { openPreview, type Previewing, type Seen } from './seen.js';
+import { StartHereButton } from './start.js';
 import { Sweep } from './sweep.js';
 import { Variants } from './variants.js';
 import { WhoFlies } from './who.js';
@@ -31,21 +32,22 @@ export function Preview(props: BenchProps) {
       {now?.failed.value != null && <p class="note" role="alert"><span>This could not be flown: {now.failed.value}.</span></p>}
       {now?.flying.value === true && <p class="waiting" role="status">Flying a long run …</p>}
       {seen !== null && <Told seen={seen} stale={waits || now?.flying.value === true} />}
+      {seen !== null && <StartHereButton {...props} seen={seen} stale={waits || now?.flying.value === true} />}
       <Variants {...props} />
       <Sweep {...props} />
     </section>
   );
 }
 
-function Told({ seen: { order, preview }, stale }: { seen: Seen; stale: boolean }) {
+function Told({ seen: { order, scenario, preview }, stale }: { seen: Seen; stale: boolean }) {
   const { flight } = preview;
-  const run = { scenario: order.scenario, airframe: order.airframe, source: 'scripted' as const };
+  const run = { scenario, airframe: order.airframe, source: 'scripted' as const };
   return (
     <div class={stale ? 'came stale' : 'came'} data-hash={flight.hash}>
       <p class="above"><OutcomeSign outcome={flight.outcome} /><span>{OUTCOME_MEANS[flight.outcome]}</span></p>
       <p class="came-sentence">{headline(preview, run).join(' ')}</p>
       <p class="small">{tight(cost(preview))}</p>
-      <Figure facts={preview} run={run} cursor={cursor} truth={truth} other={null} also={actedMoments(order.scenario, preview.acted)} bare />
+      <Figure facts={preview} run={run} cursor={cursor} truth={truth} other={null} also={actedMoments(scenario, preview.acted)} bare />
     </div>
   );
 }

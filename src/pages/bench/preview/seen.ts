@@ -1,16 +1,20 @@
 /** The previewed run: flown anew with every edit, at once where it is short, by a worker where it is long. */
 import { effect, signal, type ReadonlySignal } from '@preact/signals';
-import { previewOf, type Preview } from '../../../../sim/index.js';
+import type { ReadyScenario } from '../../../../sim/files/index.js';
+import type { Preview } from '../../../../sim/index.js';
 import type { BenchProps } from '../bench.js';
 import { acted } from './acted.js';
+import { flyOrder } from './fly-order.js';
 import { openHand } from './hand.js';
-import { orderOf, type FlightOrder } from './order.js';
+import { orderOf, readyOf, type FlightOrder } from './order.js';
 
 /** A run of so many seconds at most is flown at once: about two hundredths of a second of work on a common machine. */
 export const AT_ONCE_S = 300;
 
 export interface Seen {
   readonly order: FlightOrder;
+  /** With its drawn parameters drawn. */
+  readonly scenario: ReadyScenario;
   readonly preview: Preview;
 }
 
@@ -30,7 +34,7 @@ export function openPreview(props: Pick<BenchProps, 'draft' | 'kit'>): Previewin
   const failed = signal<string | null>(null);
   const hand = openHand();
   const show = (order: FlightOrder, preview: Preview): void => {
-    seen.value = { order, preview };
+    seen.value = { order, scenario: readyOf(order), preview };
     acted.value = preview.acted;
     failed.value = null;
     flying.value = false;
@@ -49,7 +53,7 @@ export function openPreview(props: Pick<BenchProps, 'draft' | 'kit'>): Previewin
     }
     if (order.scenario.task.limitS <= AT_ONCE_S) {
       try {
-        show(order, previewOf(order.scenario, order.airframe, order.seed, order.trainee));
+        show(order, flyOrder(order));
       } catch (problem) {
         tell(problem);
       }

@@ -44,8 +44,7 @@ export function Variants(props: BenchProps) {
     };
   }, [asked]);
   const fly = async (dice: number): Promise<void> => {
-    const { value } = draft.read.value;
-    if (value?.kind === 'scenario') go({ page: 'own', id: await house.own.handOn(value.value, dice, 'bench') });
+    if (draft.read.value.value?.kind === 'scenario') go({ page: 'own', id: await house.own.handOn(draft.text.value, dice, 'bench') });
   };
   const top = Math.max(1, ...glances.value.map(({ apart, limitDeg }) => Math.max(limitDeg, ...apart)));
   return (

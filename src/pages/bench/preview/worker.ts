@@ -1,5 +1,6 @@
 /** A worker of the bench: flies what it is sent, and sends back what came of it. It knows no page. */
-import { flyPart, previewOf, type Part, type Preview, type SweepOrder, type SweepRow } from '../../../../sim/index.js';
+import { flyPart, type Part, type Preview, type SweepOrder, type SweepRow } from '../../../../sim/index.js';
+import { flyOrder } from './fly-order.js';
 import { glanceOf, type Glance } from './glance.js';
 import type { FlightOrder } from './order.js';
 
@@ -19,7 +20,7 @@ let sweep: SweepOrder | null = null;
 
 function answer(asked: Asked): Answer | null {
   switch (asked.do) {
-    case 'preview': return { is: 'preview', preview: previewOf(asked.of.scenario, asked.of.airframe, asked.of.seed, asked.of.trainee) };
+    case 'preview': return { is: 'preview', preview: flyOrder(asked.of) };
     case 'glance': return { is: 'glance', glance: glanceOf(asked.of) };
     case 'sweep': sweep = asked.of; return null;
     case 'part': return sweep === null ? { is: 'failed', why: 'no order' } : { is: 'part', part: asked.part, rows: flyPart(sweep, asked.part) };

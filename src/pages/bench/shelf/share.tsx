@@ -19,7 +19,7 @@ export function Share({ house, draft }: BenchProps) {
   const trouble = useSignal<string | null>(null);
   const { value } = draft.read.value;
   const text = draft.text.value;
-  const scenario = value?.kind === 'scenario' ? value.value : null;
+  const flies = value?.kind === 'scenario';
   const tell = (words: string | null, wrong: string | null = null): void => {
     said.value = words;
     trouble.value = wrong;
@@ -42,7 +42,7 @@ export function Share({ house, draft }: BenchProps) {
     tell(`Handed to the browser as ${name}.`);
   };
   const link = async (to: Handed['for']): Promise<void> => {
-    const code = await house.own.linkCode(to === 'trainee' && scenario !== null ? await house.own.sealedText(scenario) : text);
+    const code = await house.own.linkCode(to === 'trainee' ? await house.own.sealedText(text) : text);
     if (code.length > LONGEST_MADE) {
       tell(null, `As a link this would be ${code.length} letters long; mail and chat cut links of more than ${LONGEST_MADE}. Save it as a file and send that.`);
       return;
@@ -52,16 +52,16 @@ export function Share({ house, draft }: BenchProps) {
     handed.value = { address, for: to, copied: await copied(address) };
   };
   const fly = async (): Promise<void> => {
-    if (scenario !== null) go({ page: 'own', id: await house.own.handOn(scenario, null, 'bench') });
+    go({ page: 'own', id: await house.own.handOn(text, null, 'bench') });
   };
   return (
     <div class="share">
       <div class="share-tools">
-        {draft.kind.value === 'scenario' && <button class="button" type="button" disabled={scenario === null} onClick={() => void fly()}>Fly it now</button>}
+        {draft.kind.value === 'scenario' && <button class="button" type="button" disabled={!flies} onClick={() => void fly()}>Fly it now</button>}
         <button class="button quiet" type="button" disabled={!draft.unsaved.value && draft.own.value !== null} onClick={() => void keep()}>Save<span class="unseen"> on the shelf of this browser</span></button>
         <button class="plain" type="button" onClick={() => void save()}>Save as a file</button>
         <button class="plain" type="button" disabled={value === null} onClick={() => void link('bench')}>Copy link</button>
-        {draft.kind.value === 'scenario' && <button class="plain" type="button" disabled={scenario === null} onClick={() => void link('trainee')}>Copy link for trainees, without title and notes</button>}
+        {draft.kind.value === 'scenario' && <button class="plain" type="button" disabled={!flies} onClick={() => void link('trainee')}>Copy link for trainees, without title and notes</button>}
       </div>
       <div role="status">{said.value !== null && <p class="small">{said.value}</p>}{handed.value !== null && <Link of={handed.value} />}</div>
       {trouble.value !== null && <p class="note" role="alert"><span>{trouble.value}</span></p>}
