@@ -17,7 +17,7 @@ describe('sealed', () => {
   it('knows every key: a new one is either flown, or the instructor’s', () => {
     const shape = shapeOf(FILE_SCHEMAS.scenario);
     if (shape.kind !== 'object') throw new Error('a scenario is no object');
-    const flown = ['format', 'title', 'brief', 'parameters', 'group', 'airframe', 'start', 'speedHold', 'role', 'training', 'mainDrive', 'pointerNoise', 'task', 'faults', 'events', 'recognition', 'procedure'];
+    const flown = ['format', 'title', 'brief', 'parameters', 'group', 'airframe', 'start', 'speedHold', 'role', 'training', 'mainDrive', 'pointerNoise', 'task', 'faults', 'events', 'recognition', 'procedure', 'plan'];
     expect([...shape.keys.keys()].filter((key) => !flown.includes(key)).sort()).toEqual([...INSTRUCTORS].sort());
   });
   it('flies to the same hash, and its record proves itself', () => {
