@@ -49,7 +49,10 @@ export { planOf, type Plan, type PlanFuel, type PlanStep } from './advise/plan/p
 export { BLANK, enteredOf, outDeg, planItems, quieterOrder, SINGLE_ITEMS, verdictOf, withEntered, withShown, worstOf, type ChoiceItem, type ManyItem, type NumberItem, type PlanItem, type PlanItemId, type Verdict } from './advise/plan/items.js';
 export { ORDERS, PATH_DEG, SCREEN_FT, type CoursePoint, type Order, type Place } from './advise/plan/approach.js';
 export { HORN_WORST, type HornSpan, type HornWorst, type OrderHorn } from './advise/plan/horn.js';
+export { pathNm } from './advise/plan/path.js';
 export { ARRIVAL_FACTOR, type Landing } from './advise/plan/landing.js';
+export { papersOf, type PaperRow, type Papers } from './advise/plan/papers.js';
+export { plannedAndFlown, type FlownItem } from './advise/plan/flown.js';
 export { type PressureSystem } from './advise/plan/pressure.js';
 export { hornAngle, hornRule, type HornThresholds } from './warning/horn.js';
 export { flyRow, type SweepRow } from './sweep/row.js';

@@ -19,7 +19,7 @@ export async function fly(cabin: Cabin, keeping: Keeper, app: string): Promise<F
   const stage = await openStage(cabin.host);
   const { at, sight } = cabin.place(flown.airframe.gauge);
   const running = startDrill({
-    ...flown, app,
+    ...flown, app, ...(cabin.plan === undefined ? {} : { plan: cabin.plan }),
     device: { isolated: crossOriginIsolated, clockGrainMs: grainMs(), renderer: RENDERER, input: '', ...(cabin.assisted.length > 0 ? { assisted: [...cabin.assisted] } : {}) },
     gauge: sight,
   });

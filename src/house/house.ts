@@ -7,6 +7,7 @@ import { fly, speaker, warm } from './cabin.js';
 import { practiceSet, sets, shelf } from './flown.js';
 import { keeper } from './keeper.js';
 import { card, keys } from './keys.js';
+import { plan } from './plan.js';
 import { own } from './own.js';
 
 const APP = 'evenhand 0.1.0';
@@ -86,4 +87,5 @@ export const house: House = {
   saveFile: async (file, name) => (await import('../records/file.js')).download(file, name),
   open: async (file) => (await import('../records/file.js')).openRecord(file),
   bench,
+  plan,
 };

@@ -8,6 +8,8 @@ import { Page } from './frame.js';
 import { Logbook } from './logbook.js';
 import type { House } from './house.js';
 import { Later } from './later.js';
+import type { PlanOf } from './plan/house.js';
+import type { Route } from './route.js';
 import { PersonPage } from './person.js';
 import { Practice, PracticeFlight } from './practice.js';
 import { Say } from './say.js';
@@ -38,11 +40,17 @@ export function App({ house }: { house: House }) {
     case 'own-run': return <OwnRun key={now.id} house={house} id={now.id} />;
     case 'own-say': return <OwnSay house={house} id={now.id} />;
     case 'own-link': return <OwnLink key={now.code} house={house} code={now.code} />;
+    case 'plan': return <Plan key="free" house={house} of={{ free: true }} name="" back={null} />;
+    case 'drill-plan': return <Plan key={now.number} house={house} of={{ drill: now.number }} name={`drill ${now.number}`} back={{ page: 'brief', number: now.number, seed: now.seed }} />;
+    case 'own-plan': return <Plan key={now.id} house={house} of={{ own: now.id }} name="the run from the bench" back={{ page: 'own', id: now.id }} />;
     case 'bench': return <Later title="Bench" kind="bench" fetch={() => import('./bench/bench.js').then(({ Bench }) => Bench)} props={{ house, link: now.link }} />;
     case 'help': return <Later title="Help" kind="help" fetch={() => import('./help/help.js').then(({ Help }) => Help)} props={{ house, at: now.at }} />;
     case 'nowhere': return <Nowhere />;
   }
 }
+
+const Plan = (props: { house: House; of: PlanOf; name: string; back: Exclude<Route, { page: 'nowhere' }> | null }) =>
+  <Later title={props.name === '' ? 'Plan' : `Plan for ${props.name}`} kind="plan" fetch={() => import('./plan/plan.js').then(({ PlanPage }) => PlanPage)} props={props} />;
 
 /** A drill from its start to the trainee's own judgement. */
 function DrillRun({ house, number, seed }: { house: House; number: number; seed: number | null }) {

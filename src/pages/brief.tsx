@@ -6,6 +6,9 @@ import { CATALOGUE } from './faults.js';
 import { Page } from './frame.js';
 import type { DrillCard, House, KeyLine } from './house.js';
 import { Parts } from './parts.js';
+import type { PlanOf } from './plan/house.js';
+import { PlanNote } from './plan/note.js';
+import { fragmentOf } from './route.js';
 import { fromFile, go, gone, left, record, started } from './session.js';
 import { bindings, letters } from './settings.js';
 import { SpeedTable } from './speeds.js';
@@ -27,7 +30,7 @@ export function Brief({ house, number, seed }: { house: House; number: number; s
   if (drill.value === null) return <NoSuchDrill number={number} />;
   const { group } = drill.value;
   const above = <><a href="#/">All drills</a><span>{group.name}</span></>;
-  return <Briefed house={house} card={drill.value} title={`Drill ${number}`} kind="brief" above={above} start={() => go({ page: 'run', number, seed })} />;
+  return <Briefed house={house} card={drill.value} title={`Drill ${number}`} kind="brief" above={above} start={() => go({ page: 'run', number, seed })} plan={{ of: { drill: number }, href: fragmentOf({ page: 'drill-plan', number, seed }) }} />;
 }
 
 interface BriefedProps {
@@ -37,12 +40,14 @@ interface BriefedProps {
   readonly title: string;
   readonly kind: string;
   readonly above: ComponentChildren;
+  /** The plan of it, and the way there. */
+  readonly plan: { readonly of: PlanOf; readonly href: string };
   /** Leads into the run. */
   readonly start: () => void;
 }
 
 /** The brief of whatever is flown. */
-export function Briefed({ house, card, title, kind, above, start }: BriefedProps) {
+export function Briefed({ house, card, title, kind, above, plan, start }: BriefedProps) {
   const { brief, facts, rules, measuring, speeds, startKt, way, airframe } = card;
   return (
     <Page title={title} kind={kind}>
@@ -57,6 +62,7 @@ export function Briefed({ house, card, title, kind, above, start }: BriefedProps
             <p>{measuring ? 'Measuring: in the aeroplane let go in doubt.' : 'Two pointers part: let go, call it, look again, fly.'}</p>
           </div>
           <Unmeasured />
+          <PlanNote of={plan.of} href={plan.href} airframe={airframe} />
           {!house.isolated && COARSE}
           <section class="asked-of">
             <h2 class="ruled">What is asked of the hand</h2>

@@ -12,6 +12,7 @@ import type { House, Replayed } from './house.js';
 import { Notes, RecordFacts } from './notes.js';
 import { Opening } from './opening.js';
 import { OutcomeSign } from './outcome.js';
+import { PlannedFlown } from './plan/section.js';
 import { Callouts, Procedure, Said } from './procedure.js';
 import { Readings } from './readings.js';
 import { Replay } from './replay.js';
@@ -98,6 +99,7 @@ function Told({ house, run, facts }: { house: House; run: RunRecord; facts: Fact
           <Procedure facts={facts} cursor={cursor} />
           <Callouts facts={facts} cursor={cursor} />
           <Said facts={facts} run={run} />
+          <PlannedFlown house={house} run={run} />
           <RecordFacts run={run} />
         </div>
       </div>

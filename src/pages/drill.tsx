@@ -6,11 +6,12 @@ import { layout } from '../view/layout.js';
 import type { Tab } from '../view/place.js';
 import type { Picture } from '../view/picture.js';
 import { SHORT_CAUTION } from './frame.js';
-import type { Flown, Flying, House } from './house.js';
+import type { Cabin, Flown, Flying, House } from './house.js';
 import type { Route } from './route.js';
 import { fromFile, lastOwn, record, route, started } from './session.js';
 import { bindings, latchedHold, letters, look, loudness, muted, spokenPointers } from './settings.js';
 import { isNews } from './news.js';
+import { planFor } from './plan/kept.js';
 import { size } from './size/choices.js';
 import { look as lookAtScreen, pxPerMm, screenName } from './size/screen.js';
 import { differences, sameAgain, sightOf, wishOf, type Sight } from './size/sight.js';
@@ -89,7 +90,7 @@ export function Drill({ house, of, name, lock = null, over: isOver, left: isLeft
       },
       letters: () => letters.value, bindings: () => bindings.value, onEnd,
       latched: () => latchedHold.value, mute: () => { muted.value = !muted.value; }, loudness,
-      assisted: helpsInUse(),
+      assisted: helpsInUse(), ...planned(of),
       onPause: (why) => { paused.value = why; },
     }).then((begun) => {
       flight = begun;
@@ -170,6 +171,12 @@ export function Drill({ house, of, name, lock = null, over: isOver, left: isLeft
       <footer class="drill-foot" style={{ ...sides(at.value.head.x), height: `${at.value.foot.h}px`, lineHeight: `${at.value.foot.h}px` }}>{SHORT_CAUTION}</footer>
     </div>
   );
+}
+
+/** The plan that goes along: of a drill, or of a run from a bench. */
+function planned(of: Flown): Pick<Cabin, 'plan'> {
+  const plan = 'drill' in of ? planFor({ drill: of.drill }) : 'own' in of ? planFor({ own: of.own }) : undefined;
+  return plan === undefined ? {} : { plan };
 }
 
 /** The task in the head of the page. */

@@ -8,6 +8,7 @@ import type { Layout, Tab } from '../view/place.js';
 import type { Panel, Picture } from '../view/picture.js';
 import type { Group } from './asks.js';
 import type { BenchHouse } from './bench/house.js';
+import type { PlanHouse } from './plan/house.js';
 import type { Ongoing } from './ongoing.js';
 import type { Margin } from './marginplace.js';
 import type { OwnHouse } from './own/house.js';
@@ -71,6 +72,8 @@ export interface Cabin {
   readonly latched: () => boolean;
   /** Helps that are in use and mark the record; none if left out. */
   readonly assisted: NonNullable<RunRecord['device']['assisted']>;
+  /** What the trainee planned before the run, for its record. */
+  readonly plan?: RunRecord['plan'];
   /** The sound of the page off or on. */
   readonly mute: () => void;
   /** Loudness of the page, 0 to 1. */
@@ -176,4 +179,6 @@ export interface House {
   open(file: File): Promise<Opened>;
   /** Where scenarios are written. */
   readonly bench: BenchHouse;
+  /** The approach plan. */
+  readonly plan: PlanHouse;
 }

@@ -10,6 +10,7 @@ export interface Place {
 export const PLACES: readonly (readonly Place[])[] = [
   [
     { kinds: ['choose', 'brief'], href: '#/', name: 'Drills' },
+    { kinds: ['plan'], href: '#/plan', name: 'Plan' },
     { kinds: ['logbook'], href: '#/logbook', name: 'Logbook' },
     { kinds: ['person'], href: '#/person', name: 'Progress' },
   ],

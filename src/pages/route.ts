@@ -2,25 +2,26 @@
 
 export type Route =
   | { readonly page: 'choose' }
-  | { readonly page: 'brief' | 'run' | 'say'; readonly number: number; readonly seed: number | null }
+  | { readonly page: 'brief' | 'run' | 'say' | 'drill-plan'; readonly number: number; readonly seed: number | null }
   | { readonly page: 'set' | 'set-run' | 'set-say'; readonly number: number }
   | { readonly page: 'practice' | 'practice-run' }
   | { readonly page: 'debrief' }
   | { readonly page: 'settings' | 'size' }
   | { readonly page: 'logbook' }
   | { readonly page: 'person' }
+  | { readonly page: 'plan' }
   /** `link`: a document that came in the address itself. */
   | { readonly page: 'bench'; readonly link: string | null }
   /** A run that was written on a bench: handed on under an opaque id, or in the address itself. */
-  | { readonly page: 'own' | 'own-run' | 'own-say'; readonly id: string }
+  | { readonly page: 'own' | 'own-run' | 'own-say' | 'own-plan'; readonly id: string }
   | { readonly page: 'own-link'; readonly code: string }
   /** A section or an entry of help; null for its beginning. */
   | { readonly page: 'help'; readonly at: string | null }
   | { readonly page: 'nowhere' };
 
 const SET_STEPS: Readonly<Record<string, 'set' | 'set-run' | 'set-say'>> = { '': 'set', run: 'set-run', say: 'set-say' };
-const OWN_STEPS: Readonly<Record<string, 'own' | 'own-run' | 'own-say'>> = { '': 'own', run: 'own-run', say: 'own-say' };
-const STEPS: Readonly<Record<string, 'brief' | 'run' | 'say'>> = { '': 'brief', run: 'run', say: 'say' };
+const OWN_STEPS: Readonly<Record<string, 'own' | 'own-run' | 'own-say' | 'own-plan'>> = { '': 'own', run: 'own-run', say: 'own-say', plan: 'own-plan' };
+const STEPS: Readonly<Record<string, 'brief' | 'run' | 'say' | 'drill-plan'>> = { '': 'brief', run: 'run', say: 'say', plan: 'drill-plan' };
 
 export function routeOf(fragment: string): Route {
   const [path = '', query = ''] = fragment.replace(/^#\/?/, '').split('?', 2);
@@ -33,6 +34,7 @@ export function routeOf(fragment: string): Route {
   if (path === 'practice/run') return { page: 'practice-run' };
   if (path === 'person') return { page: 'person' };
   if (path === 'help') return { page: 'help', at: new URLSearchParams(query).get('k') };
+  if (path === 'plan') return { page: 'plan' };
   if (path === 'bench') return { page: 'bench', link: new URLSearchParams(query).get('s') };
   if (path === 'own') return { page: 'own-link', code: new URLSearchParams(query).get('s') ?? '' };
   const own = /^own\/([0-9a-f]{32})(?:\/(\w+))?$/.exec(path);
@@ -53,8 +55,8 @@ function seedOf(query: string): number | null {
   return text !== null && /^\d{1,10}$/.test(text) && Number(text) <= 0xffffffff ? Number(text) : null;
 }
 
-const PLAIN = { choose: '#/', debrief: '#/debrief', settings: '#/settings', size: '#/size', logbook: '#/logbook', person: '#/person', practice: '#/practice', 'practice-run': '#/practice/run' } as const;
-const BEHIND = { own: '', 'own-run': '/run', 'own-say': '/say', set: '', 'set-run': '/run', 'set-say': '/say', brief: '', run: '/run', say: '/say' } as const;
+const PLAIN = { choose: '#/', debrief: '#/debrief', settings: '#/settings', size: '#/size', logbook: '#/logbook', person: '#/person', plan: '#/plan', practice: '#/practice', 'practice-run': '#/practice/run' } as const;
+const BEHIND = { own: '', 'own-run': '/run', 'own-say': '/say', 'own-plan': '/plan', set: '', 'set-run': '/run', 'set-say': '/say', brief: '', run: '/run', say: '/say', 'drill-plan': '/plan' } as const;
 
 export function fragmentOf(route: Exclude<Route, { page: 'nowhere' }>): string {
   if (route.page === 'help') return `#/help${route.at === null ? '' : `?k=${encodeURIComponent(route.at)}`}`;

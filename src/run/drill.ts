@@ -18,6 +18,8 @@ export interface DrillOptions {
   readonly gauge: RunRecord['gauge'];
   /** Version of the app, written in the record. */
   readonly app: string;
+  /** What the trainee planned before the run. */
+  readonly plan?: RunRecord['plan'];
 }
 
 /** A drill that runs. Stamps are milliseconds of the page's clock: event.timeStamp and the animation frame's argument. */

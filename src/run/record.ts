@@ -4,7 +4,8 @@ import type { DrillOptions, Hand } from './drill.js';
 import type { Session } from './session.js';
 
 /** What does not change in a run. */
-export const settingOf = ({ scenario, airframe, seed, device, gauge, app }: DrillOptions): FlownSetting => ({ scenario, airframe, seed, device, gauge, app });
+export const settingOf = ({ scenario, airframe, seed, device, gauge, app, plan }: DrillOptions): FlownSetting =>
+  ({ scenario, airframe, seed, device, gauge, app, ...(plan === undefined ? {} : { plan }) });
 
 /** How far a session has come. */
 export const draftOf = (session: Session, hands: ReadonlySet<Hand>, resized: boolean, live: boolean): FlownDraft => ({

@@ -89,7 +89,7 @@ export function planItems(plan: Plan, order: Order | null = null): PlanItem[] {
     number('continueKg', 'Fuel for the hold and the approach', 'kg', fuel.continueKg, 0, part(fuel.continueKg, 0.05, 10), part(fuel.continueKg, 0.15, 30)),
     number('divertKg', 'Fuel to the alternate, leading edge out', 'kg', fuel.divertKg, 0, part(fuel.divertKg, 0.05, 10), part(fuel.divertKg, 0.15, 30)),
     number('longerPct', 'Landing longer than with the last setting', '%', distance.longerPct, 0, 1, 5),
-    choice('commit', 'Before the first touch', [['continue', 'continue here'], ['divert', 'divert']], plan.commit),
+    choice('commit', 'Continue or divert', [['continue', 'continue here'], ['divert', 'divert']], plan.commit),
     {
       id: 'failed', name: 'Lost or reduced with the pressure', kind: 'many', choices: pressure.systems.map(({ name }) => name),
       right: pressure.systems.filter(({ state }) => state !== 'kept').map(({ name }) => name), sum: sumOf(plan, 'failed', asked),

@@ -86,7 +86,7 @@ export function planOf(request: PlanRequest): Plan {
   const steps = stepsOf(request, main);
   const overKt = groundKt(approachKt, groundFt, windKt);
   const downNm = pathNm(altitudeFt, groundFt);
-  const fuel = fuelOf(request, speeds, main);
+  const fuel = fuelOf(request, speeds, main, approachKt);
   const distance = landingOf(landing.referenceKt + additiveKt, last.referenceKt, request.landingM, request.runwayM);
   return {
     request, speeds, landing, approachKt, touch: main.touch, steps,
@@ -108,7 +108,14 @@ function stepsOf({ airframe, massT, fromDeg }: PlanRequest, { steps }: Approach)
   });
 }
 
-function fuelOf({ airframe, massT, fromDeg, leadingEdge, liveEngines, altitudeFt, windKt, holdMin, alternateNm, divertFt, fuelKg }: PlanRequest, speeds: Speeds, { course }: Approach): PlanFuel {
+/** From the beginning to the screen. The model's air stands still: in a head wind the way down takes as much longer as it covers less ground. */
+function approachFuel({ course, downS }: Approach, approachKt: number, midFt: number, windKt: number): number {
+  const endKg = course[course.length - 1]?.fuelKg ?? 0;
+  const downKg = course.find(({ atS }) => downS !== null && atS >= downS)?.fuelKg ?? endKg;
+  return downKg + (endKg - downKg) * groundKt(approachKt, midFt, 0) / groundKt(approachKt, midFt, windKt);
+}
+
+function fuelOf({ airframe, massT, fromDeg, leadingEdge, liveEngines, altitudeFt, groundFt, windKt, holdMin, alternateNm, divertFt, fuelKg }: PlanRequest, speeds: Speeds, main: Approach, approachKt: number): PlanFuel {
   const { flight } = prepare(airframe, massT);
   // What is out is flown at its manoeuvre speed, with the leading edge as it stands.
   const out = speeds.settings.reduce((found, one) => (one.settingDeg <= fromDeg ? one : found), speeds.settings[0] as SettingSpeeds);
@@ -117,9 +124,10 @@ function fuelOf({ airframe, massT, fromDeg, leadingEdge, liveEngines, altitudeFt
   const now = leadingEdge === 'out' ? 1 : 0;
   const holdKgPerH = flowKgPerH(flight, steady(now, altitudeFt));
   const holdKg = holdKgPerH * holdMin / 60;
-  const approachKg = course[course.length - 1]?.fuelKg ?? 0;
-  const cleanKgPerNm = fuelKgPerNm(flight, steady(now, divertFt), windKt);
-  const outKgPerNm = fuelKgPerNm(flight, steady(1, divertFt), windKt);
+  const approachKg = approachFuel(main, approachKt, (altitudeFt + groundFt) / 2, windKt);
+  // Which way the wind blows on the way to the alternate is not said: still air.
+  const cleanKgPerNm = fuelKgPerNm(flight, steady(now, divertFt), 0);
+  const outKgPerNm = fuelKgPerNm(flight, steady(1, divertFt), 0);
   return {
     holdKgPerH, holdKg, approachKg, continueKg: holdKg + approachKg, cleanKgPerNm, cleanKg: cleanKgPerNm * alternateNm,
     outKgPerNm, divertKg: outKgPerNm * alternateNm, leftKg: fuelKg === null ? null : fuelKg - holdKg,

@@ -5,6 +5,7 @@ import { Briefed } from '../brief.js';
 import { Drill } from '../drill.js';
 import { Page } from '../frame.js';
 import type { House } from '../house.js';
+import { fragmentOf } from '../route.js';
 import { Say } from '../say.js';
 import { go, goInstead, lastOwn, left, started } from '../session.js';
 import type { HandedOn, OwnCard } from './house.js';
@@ -29,7 +30,7 @@ export function OwnBrief({ house, id }: Props) {
   if (found.value === null) return <NoSuchRun />;
   const { card, from } = found.value;
   const above = <>{from === 'bench' ? <a href="#/bench">Back to the bench</a> : <a href="#/">All drills</a>}<span>{card.group.name}</span></>;
-  return <Briefed house={house} card={card} title={TITLE} kind="brief" above={above} start={() => go({ page: 'own-run', id })} />;
+  return <Briefed house={house} card={card} title={TITLE} kind="brief" above={above} plan={{ of: { own: id }, href: fragmentOf({ page: 'own-plan', id }) }} start={() => go({ page: 'own-run', id })} />;
 }
 
 /** A run begins by Start and by nothing else: an address, a reload or Forward leads to the brief. */

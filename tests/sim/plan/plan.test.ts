@@ -122,6 +122,8 @@ describe('whatever the day', () => {
       const windy = planOf(short({ massT, windKt: windKt + 10, altitudeFt }));
       expect(windy.startByNm).toBeLessThan(here.startByNm!);
       expect(windy.totalS).toBe(here.totalS);
+      expect(windy.fuel.approachKg).toBeGreaterThan(here.fuel.approachKg);
+      expect(windy.fuel.divertKg).toBe(here.fuel.divertKg);
       const heavy = planOf(short({ massT: massT + 0.5, windKt, altitudeFt }));
       expect(heavy.landing.referenceKt).toBeGreaterThan(here.landing.referenceKt);
       const iced = planOf(short({ massT, windKt, altitudeFt, icing: true }));
