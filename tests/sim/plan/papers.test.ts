@@ -11,7 +11,7 @@ const prepared = prepare(AIRFRAME, 48);
 describe('speed lost level, levers at idle', () => {
   it.each([[0, 204, 0, 0, 0.70], [2, 174, 1, 0, 0.79], [6, 154, 1, 0, 0.88], [11, 154, 1, 0, 0.97], [17, 144, 1, 0, 1.16], [17, 144, 1, 1, 1.44]])(
     'flap %d at %d kt, leading edge %d, gear %d: %d kt/s', (flapDeg, speedKt, leadingEdge, gear, lost) => {
-      expect(Math.abs(slowsKtPerS(prepared, { speedKt, altitudeFt: 3500, flapDeg, leadingEdge, gear, liveEngines: 2 }) * groundKt(speedKt, 3500, 0) / speedKt - lost)).toBeLessThan(0.02);
+      expect(Math.abs(slowsKtPerS(prepared, { speedKt, altitudeFt: 3500, flapDeg, leadingEdge, gear, liveEngines: 2 }) * groundKt(speedKt, 3500, 0) / speedKt - lost)).toBeLessThan(0.03);
     });
 });
 
