@@ -58,6 +58,12 @@ export const GROUP_WORDS = [
   'holds', 'calls', 'steps', 'clean', 'finding', 'retraction', 'around', 'thrust', 'engine', 'ice', 'motor', 'driving', 'workload', 'measuring', 'other',
 ] as const;
 
+const lesson = z.strictObject({
+  objective: z.optional(text('What is learned. The trainee reads it: it must not tell what comes.', 400)),
+  standard: z.optional(text('What counts as done. The trainee reads it: it must not tell what comes.', 600)),
+  errors: z.optional(z.array(text('A common error, for the instructor alone.', 200)).check(z.minLength(1), z.maxLength(8), z.meta({ description: 'Common errors; only on the instructor’s sheet.' }))),
+});
+
 const trainees = z.array(name('Name of a scripted trainee.')).check(z.maxLength(12));
 
 export const scenarioSchema = z.strictObject({
@@ -66,6 +72,7 @@ export const scenarioSchema = z.strictObject({
   title: text("The instructor's name of the scenario; the trainee never sees it.", 120),
   brief: text('What the trainee is told before the run.', 2000),
   notes: z.optional(text("The instructor's notes; the trainee never sees them.", 8000)),
+  lesson: z.optional(lesson.check(z.meta({ description: 'Words of the lesson sheet in place of those worked out from the scenario.' }))),
   parameters: z.optional(parametersSchema),
   order: z.optional(whole('Place among the shipped drills, from 1.', '1', 1, 999)),
   group: z.optional(word('Heading under which the first page lists a shipped drill; read off task, start and part if left out.', GROUP_WORDS)),

@@ -23,8 +23,8 @@ export const practiceSet = (): Promise<{ of: ShelvedSet['of']; stopDegPerS: numb
 
 /** The scenario that is flown, and its dice. Sealed, whatever it comes from: its record is the trainee's. */
 export async function flownOf(of: Flown): Promise<Shelved & { seed: number }> {
-  const [found, { sealed }] = await Promise.all([lookUp(of), import('../../sim/files/index.js')]);
-  return { ...found, scenario: sealed(found.scenario) };
+  const [found, { sealed, settled }] = await Promise.all([lookUp(of), import('../../sim/files/index.js')]);
+  return { ...found, scenario: sealed(settled(found.scenario, found.seed)) };
 }
 
 async function lookUp(of: Flown): Promise<Shelved & { seed: number }> {
@@ -37,9 +37,7 @@ async function lookUp(of: Flown): Promise<Shelved & { seed: number }> {
   if ('drill' in of) {
     const drill = (await shelf())[of.drill - 1];
     if (drill === undefined) throw new RangeError(`there is no drill ${of.drill}`);
-    const seed = of.seed ?? (crypto.getRandomValues(new Uint32Array(1))[0] as number);
-    const { settled } = await import('../../sim/index.js');
-    return { ...drill, scenario: settled(drill.scenario, seed), seed };
+    return { ...drill, seed: of.seed ?? (crypto.getRandomValues(new Uint32Array(1))[0] as number) };
   }
   if ('practice' in of) {
     const [{ of: set, stopDegPerS }, { practiceScenario }] = await Promise.all([practiceSet(), import('../../sim/index.js')]);

@@ -60,7 +60,7 @@ function setFacts(step: ReadyStep, sets: readonly ShelvedSet[], { attempts }: Ru
 
 /** What is flown, without what is only told of it: another wording is no other drill. */
 function flownKey(scenario: Scenario, airframe: Airframe): string {
-  const { $schema: _schema, title: _title, brief: _brief, notes: _notes, order: _order, skill: _skill, passes: _passes, fails: _fails, airframe: _named, ...flown } = ready(scenario, airframe);
+  const { $schema: _schema, title: _title, brief: _brief, notes: _notes, order: _order, skill: _skill, passes: _passes, fails: _fails, lesson: _lesson, airframe: _named, ...flown } = ready(scenario, airframe);
   return canonical({ flown, airframe });
 }
 
