@@ -43,3 +43,4 @@ export { sweptOutput, type Swept } from './swept.js';
 export { budgetOutput, deriveOutput, hornOutput, speedsOutput, type BudgetOutput, type DeriveOutput, type HornOutput, type SpeedsOutput } from './advice.js';
 export { planOutput, type PlanOutput } from './plan-output.js';
 export { measureOutput, type MeasureOutput } from './measure-output.js';
+export { lobbySchema, roomSchema, type LobbyMessage, type RoomMessage } from './message.js';

@@ -17,7 +17,7 @@ const hand = { tick, rank: whole(RANK, '1', 2, 2), seq, stampMs };
 const desk = { tick, rank: whole(RANK, '1', 1, 1), seq, stampMs, by: deskName };
 const either = { tick, rank: whole(RANK, '1', 1, 2), seq, stampMs, by: z.optional(deskName) };
 
-const command = z.discriminatedUnion('do', [...handShapes(hand), ...deskShapes(desk), ...sharedShapes(either)]).check(
+export const commandSchema = z.discriminatedUnion('do', [...handShapes(hand), ...deskShapes(desk), ...sharedShapes(either)]).check(
   z.refine((one) => (one.rank === 1) === ('by' in one && one.by !== undefined), { error: '`by` with rank 1, and only there', path: ['by'] }),
 );
 
@@ -71,7 +71,7 @@ export const recordSchema = z.strictObject({
   device,
   gauge,
   clock: z.array(z.strictObject({ tick, stampMs })).check(z.minLength(1), z.maxLength(10000)),
-  commands: z.array(command).check(z.maxLength(50000)),
+  commands: z.array(commandSchema).check(z.maxLength(50000)),
   marks: z.array(z.strictObject({
     tick, stampMs, what: word('What the outside did.', ['start', 'firstFrame', 'stall', 'focusLost', 'hidden', 'pause', 'freeze', 'resume', 'late', 'end']),
   })).check(z.maxLength(50000)),
