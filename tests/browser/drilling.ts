@@ -62,7 +62,8 @@ export async function readSaved(download: Download): Promise<RunRecord> {
   return read.value;
 }
 
-async function readAll(download: Download): Promise<string> {
+/** The text of a file that was saved. */
+export async function readAll(download: Download): Promise<string> {
   let text = '';
   for await (const part of await download.createReadStream()) text += String(part);
   return text;

@@ -109,6 +109,8 @@ export function makeDraft(known: Known, from: Kept | null): Draft {
       batch(() => {
         lastSound.value = null;
         step({ ...document, base: document.own === null ? '' : document.text });
+        // The same document again changes no reading, and nobody else would tell that it is sound.
+        lastSound.value = read.peek().value;
       });
     },
     saved(own) {
