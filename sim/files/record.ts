@@ -27,7 +27,7 @@ const device = z.strictObject({
   isolated: z.boolean().check(z.meta({ description: 'The page was isolated, so its clock is fine-grained.' })),
   clockGrainMs: quantity('Grain of the clock.', 'ms', 0, 1000),
   renderer: text('What drew the canvas.', 40),
-  input: text('Kinds of input used: mouse, touch, pen, key, gamepad, script.', 80),
+  input: text('Kinds of input used: mouse, touch, pen, key, gamepad, gamepad by frames (stamped by the frame that saw it), script.', 80),
   assisted: z.optional(z.array(word('A help that was in use: a switch that stays pressed, or spoken pointers.', ['latchedHold', 'spokenPointers'])).check(
     z.minLength(1), z.maxLength(2), z.refine((helps) => new Set(helps).size === helps.length, { error: 'each help once' }),
     z.meta({ description: 'Helps in use; left out for none. Such a run is not compared with others.' }),

@@ -1,5 +1,6 @@
 /** Puts a run together: engine, canvas, hands and sound, each fetched when it is first needed. */
 import { bindingsOf } from '../input/keys.js';
+import { padsOf } from './switches.js';
 import type { Cabin, Flying } from '../pages/house.js';
 import { heardOf } from '../sound/heard.js';
 import { openSpeaker } from '../sound/speaker.js';
@@ -42,7 +43,7 @@ export async function fly(cabin: Cabin, keeping: Keeper, app: string): Promise<F
     cabin.onPause('pause');
   };
   const hands = bindHands(cabin.host, {
-    panel, now: () => now, letters: cabin.letters, bindings: () => bindingsOf(cabin.bindings()), act: running.act, pause,
+    panel, now: () => now, letters: cabin.letters, bindings: () => bindingsOf(cabin.bindings()), pads: () => padsOf(cabin.pads()), act: running.act, pause,
     latched: cabin.latched, cover: running.cover, mute: cabin.mute,
     lose(stampMs, loss) {
       if (now?.frozen === true) return;

@@ -9,6 +9,7 @@ import { keeper } from './keeper.js';
 import { card, keys } from './keys.js';
 import { plan } from './plan.js';
 import { own } from './own.js';
+import { switches } from './switches.js';
 
 const APP = 'evenhand 0.1.0';
 
@@ -26,6 +27,7 @@ async function assess(record: RunRecord, said: RunRecord['assessment']): Promise
 export const house: House = {
   keyCard: card,
   keys,
+  switches,
   unlock() {
     endSample();
     speaker.unlock();

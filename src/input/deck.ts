@@ -4,6 +4,7 @@ import type { Hand, Loss } from '../run/drill.js';
 import type { Panel, Picture } from '../view/picture.js';
 import type { Way } from './hold.js';
 import type { Bindings } from './keys.js';
+import type { PadBindings } from './padBindings.js';
 
 /** What the hands work on. */
 export interface Deck {
@@ -11,6 +12,8 @@ export interface Deck {
   now(): Picture | null;
   /** Which key means what. */
   bindings(): Bindings;
+  /** What the switches and levers of devices do. */
+  pads(): PadBindings;
   /** Whether keys that print a character act, or only arrows and Esc. */
   letters(): boolean;
   /** Press to run, press to stop, for hands that cannot hold. */

@@ -3,10 +3,13 @@
  * stamp. Nothing is done on the event itself but filing the act; the run takes it at its tick.
  */
 import { filter, fromEvent, map, merge, scan, share, Subject, type Subscription } from 'rxjs';
+import { frames } from '../clock/frames.js';
 import { controlOf, isOurs, type Deck } from './deck.js';
 import { foreseen } from './foreseen.js';
 import { keys, losses, pointers, type Felt } from './felt.js';
 import { holdStep, latchedEvent, type Deed, type Held } from './hold.js';
+import { padChanges, padFelt, padPresses } from './padHands.js';
+import { readPads, type ReadPads } from './pads.js';
 import { presses } from './press.js';
 import { slides } from './slide.js';
 
@@ -17,11 +20,12 @@ export interface Hands {
   close(): void;
 }
 
-/** Binds the controls below `root`, found by their `data-control`. */
-export function bindHands(root: HTMLElement, deck: Deck): Hands {
+/** Binds the controls below `root`, found by their `data-control`, and the devices. */
+export function bindHands(root: HTMLElement, deck: Deck, read: ReadPads = readPads): Hands {
   const letGo$ = new Subject<number>();
   const keyDown = fromEvent<KeyboardEvent>(window, 'keydown').pipe(filter((key) => isOurs(key)), share());
-  const felt = merge(pointers(root, deck), keys(root, deck, keyDown), losses(), letGo$.pipe(map((stampMs): Felt => ({ event: { what: 'letGo' }, stampMs, hand: 'key' }))));
+  const pads = padChanges(frames(), () => (Object.keys(deck.pads()).length === 0 ? [] : read()));
+  const felt = merge(pointers(root, deck), keys(root, deck, keyDown), losses(), padFelt(pads, deck), letGo$.pipe(map((stampMs): Felt => ({ event: { what: 'letGo' }, stampMs, hand: 'key' }))));
   const deeds = felt.pipe(
     scan((state: { held: Held; deed: Deed | null; from: Felt | null }, from: Felt) => {
       const event = deck.latched() ? latchedEvent(state.held, from.event) : from.event;
@@ -37,6 +41,7 @@ export function bindHands(root: HTMLElement, deck: Deck): Hands {
   const seen = foreseen(deck);
   undo.add(presses(root, seen, keyDown));
   undo.add(slides(root, seen, keyDown));
+  undo.add(padPresses(pads, seen));
   undo.add(quiet(root));
   return { letGo: (stampMs) => letGo$.next(stampMs), close: () => undo.unsubscribe() };
 }

@@ -4,8 +4,8 @@
  */
 export type Way = 'extend' | 'retract';
 
-/** Who has the switch: a pointer by its number, a key by its code, or a press that lasts until the next. */
-export type Grip = `pointer ${number}` | `key ${string}` | 'latch';
+/** Who has the switch: a pointer by its number, a key by its code, a button of a device, or a press that lasts until the next. */
+export type Grip = `pointer ${number}` | `key ${string}` | `pad ${number} ${number}` | 'latch';
 
 /** Who holds which way; null while nobody does. */
 export type Held = { readonly grip: Grip; readonly way: Way } | null;

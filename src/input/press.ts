@@ -46,7 +46,7 @@ export function presses(root: HTMLElement, deck: Foreseen, keyDown: Observable<K
   return undo;
 }
 
-function doPress(press: Press | 'extend' | 'retract' | 'silenceCover', stampMs: number, hand: Hand, deck: Foreseen): void {
+export function doPress(press: Press | 'extend' | 'retract' | 'silenceCover', stampMs: number, hand: Hand, deck: Foreseen): void {
   const now = deck.standing(stampMs);
   if (now === null) return;
   if (press === 'silenceCover') deck.cover(stampMs);

@@ -9,7 +9,7 @@ import { SHORT_CAUTION } from './frame.js';
 import type { Cabin, Flown, Flying, House } from './house.js';
 import type { Route } from './route.js';
 import { fromFile, lastOwn, record, route, started } from './session.js';
-import { bindings, latchedHold, letters, look, loudness, muted, spokenPointers } from './settings.js';
+import { bindings, latchedHold, letters, look, loudness, muted, pads, spokenPointers } from './settings.js';
 import { isNews } from './news.js';
 import { planFor } from './plan/kept.js';
 import { size } from './size/choices.js';
@@ -88,7 +88,7 @@ export function Drill({ house, of, name, lock = null, over: isOver, left: isLeft
         sight = place();
         return { at: at.value, sight: sight as Sight };
       },
-      letters: () => letters.value, bindings: () => bindings.value, onEnd,
+      letters: () => letters.value, bindings: () => bindings.value, pads: () => pads.value, onEnd,
       latched: () => latchedHold.value, mute: () => { muted.value = !muted.value; }, loudness,
       assisted: helpsInUse(), ...planned(of),
       onPause: (why) => { paused.value = why; },

@@ -15,6 +15,7 @@ import type { OwnHouse } from './own/house.js';
 import type { SetCard } from './setcard.js';
 import type { KeyChanges } from './settings.js';
 import type { SetLock } from './size/lock.js';
+import type { PadChanges, SwitchHouse } from './switches/house.js';
 
 /** A drill as its brief may tell of it. */
 export interface DrillCard {
@@ -68,6 +69,8 @@ export interface Cabin {
   readonly of: Flown;
   readonly letters: () => boolean;
   readonly bindings: () => KeyChanges;
+  /** What switches and levers of devices do. */
+  readonly pads: () => PadChanges;
   /** Press to run, press to stop. */
   readonly latched: () => boolean;
   /** Helps that are in use and mark the record; none if left out. */
@@ -131,6 +134,7 @@ export interface House {
   /** The keys as they stand. */
   keyCard(changes: KeyChanges): readonly KeyLine[];
   readonly keys: Keys;
+  readonly switches: SwitchHouse;
   /** In the very press that starts a run: a browser gives no sound to a page that nobody has touched. */
   unlock(): void;
   /** Plays a sound of a run for a moment. @param loudness 0 to 1, asked again as it plays */

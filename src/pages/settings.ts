@@ -2,6 +2,7 @@
 import { batch, effect, signal, type Signal } from '@preact/signals';
 import { read, write } from './kept.js';
 import { AS_IT_COMES, size, type SizeChoices } from './size/choices.js';
+import type { PadChanges } from './switches/house.js';
 
 export type Look = 'system' | 'day' | 'night';
 
@@ -23,6 +24,17 @@ export function keyChangesOf(text: string | null): KeyChanges {
   }
 }
 
+/** What is kept of devices: lists by their names. What is in them is known to the hand alone. */
+export function padChangesOf(text: string | null): PadChanges {
+  try {
+    const found: unknown = JSON.parse(text ?? '{}');
+    if (typeof found !== 'object' || found === null) return {};
+    return Object.fromEntries(Object.entries(found).filter((one): one is [string, unknown[]] => Array.isArray(one[1])));
+  } catch {
+    return {};
+  }
+}
+
 /** Loudness of the page, 0 to 1. */
 export const DEFAULT_VOLUME = 0.7;
 
@@ -39,6 +51,7 @@ function kept(key: string, otherwise: boolean): Signal<boolean> {
   return choice;
 }
 
+export const pads = signal<PadChanges>(padChangesOf(read('pads')));
 export const look = signal<Look>(lookOf(read('look')));
 /** Whether keys that print a character act. */
 export const letters = kept('letters', true);
@@ -61,6 +74,7 @@ effect(() => {
   write('look', look.value);
 });
 effect(() => write('person', person.value));
+effect(() => write('pads', JSON.stringify(pads.value)));
 effect(() => write('keys', JSON.stringify(bindings.value)));
 effect(() => write('volume', String(volume.value)));
 write('seen', 'yes');
@@ -75,13 +89,14 @@ export interface Choices {
   readonly muted: boolean;
   readonly volume: number;
   readonly size: SizeChoices;
+  readonly pads: PadChanges;
 }
 
-export const DEFAULT_CHOICES: Choices = { look: 'system', letters: true, bindings: {}, latchedHold: false, spokenPointers: false, muted: false, volume: DEFAULT_VOLUME, size: AS_IT_COMES };
+export const DEFAULT_CHOICES: Choices = { look: 'system', letters: true, bindings: {}, latchedHold: false, spokenPointers: false, muted: false, volume: DEFAULT_VOLUME, size: AS_IT_COMES, pads: {} };
 
 export const choicesNow = (): Choices => ({
   look: look.value, letters: letters.value, bindings: bindings.value, latchedHold: latchedHold.value, spokenPointers: spokenPointers.value,
-  muted: muted.value, volume: volume.value, size: size.value,
+  muted: muted.value, volume: volume.value, size: size.value, pads: pads.value,
 });
 
 export function setChoices(to: Choices): void {
@@ -94,6 +109,7 @@ export function setChoices(to: Choices): void {
     muted.value = to.muted;
     volume.value = to.volume;
     size.value = to.size;
+    pads.value = to.pads;
   });
 }
 

@@ -3,7 +3,7 @@ import { useEffect } from 'preact/hooks';
 import { change, forget } from './changing.js';
 import { Page } from './frame.js';
 import type { House } from './house.js';
-import { latchedHold, look, loudness, muted, spokenPointers, volume, type Look } from './settings.js';
+import { latchedHold, look, loudness, muted, pads, spokenPointers, volume, type Look } from './settings.js';
 import { fragmentOf } from './route.js';
 import { cameFrom } from './session.js';
 import { SetupKeys } from './setupKeys.js';
@@ -54,11 +54,13 @@ export function Setup({ house }: { house: House }) {
 /** What has a page of its own: each with how it stands. */
 function Devices() {
   const scale = pxPerMm.value;
+  const devices = Object.keys(pads.value).length;
   const rows = [
     {
       to: 'size', name: 'True size', says: 'Measure this screen with a bank card; draw the gauge as large as in the aeroplane.',
       stands: scale === null ? 'this screen is not measured' : `${scale.toFixed(2)} px a millimetre, ${size.value.isTrue ? 'true size' : 'gauge fills the window'}`,
     },
+    { to: 'switches', name: 'Switches and levers', says: 'Give a switch box, a lever or a gamepad its part in the run.', stands: devices === 0 ? 'none known' : `${devices} known` },
   ] as const;
   return (
     <section class="devices" aria-labelledby="devices">

@@ -3,8 +3,8 @@ import type { Act, Airframe, DeskAct, FlownDraft, FlownSetting, RunRecord, Scena
 import type { Panel, Picture } from '../view/picture.js';
 import type { Session } from './session.js';
 
-/** The kinds of input a hand can use. */
-export type Hand = 'mouse' | 'touch' | 'pen' | 'key' | 'gamepad' | 'script';
+/** The kinds of input a hand can use. A device that does not say when it was moved is stamped by the frame that saw it: another kind. */
+export type Hand = 'mouse' | 'touch' | 'pen' | 'key' | 'gamepad' | 'gamepad by frames' | 'script';
 
 /** Ways of losing the hand that are not the hand's own doing. */
 export type Loss = 'focusLost' | 'hidden';

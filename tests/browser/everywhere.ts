@@ -2,6 +2,7 @@
 import type { Page } from 'playwright-core';
 import { control, startRun } from './drilling.js';
 import { appUrl, openApp, type OpenOptions } from './harness.js';
+import { fakeBox, plug, press } from './pads.js';
 
 type Look = (page: Page, name: string) => Promise<void>;
 
@@ -32,6 +33,16 @@ export async function everywhere(options: OpenOptions, look: Look): Promise<void
   await page.getByRole('button', { name: 'The short side fits' }).click();
   await page.getByText('The sides do not belong to one card').waitFor();
   await look(page, 'true size, card askew');
+  await to('#/switches');
+  await page.getByText('No device is seen yet.').waitFor();
+  await look(page, 'switches, none seen');
+  await page.evaluate(fakeBox);
+  await plug(page, true);
+  await page.locator('[data-does="extend"]').click();
+  await press(page, 0, true);
+  await page.locator('[data-does="lever"]').click();
+  await page.getByRole('button', { name: 'Done' }).waitFor();
+  await look(page, 'switches, a lever asked for');
   for (const nowhere of ['#/nowhere', '#/drill/777', '#/debrief']) {
     await to(nowhere);
     await page.locator('h1').waitFor();
