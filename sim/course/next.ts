@@ -54,11 +54,11 @@ export function nextOf({ steps, stands, advice, adviceMinutes, practised }: Next
   const sitting = sittingOf(steps, stands, at);
   const block = stand.gate?.block ?? null;
   const short = block?.asks.find(({ answer, more }) => answer === 'open' && more !== null && more > 0);
-  if (short?.more != null) return { fly: 'set', why: 'short', ...sitting, more: Math.ceil(short.more), unit: short.ask === 'falseReleases' && short.value !== null ? 'minutes' : 'runs' };
+  if (short?.more != null) return { fly: 'set', why: 'short', ...sitting, more: short.more, unit: short.ask === 'falseReleases' && short.value !== null ? 'minutes' : 'runs' };
   return { fly: 'set', why: block !== null ? 'block' : 'first flight', ...sitting };
 }
 
-const minutesOfDrill = (limitS: number): number => Math.round(limitS / 60) + AROUND_MIN;
+const minutesOfDrill = (limitS: number): number => Math.floor(limitS / 60 + 0.5) + AROUND_MIN;
 
 /** As many runs as fit a sitting, and no further than the next pause. */
 function sittingOf(steps: readonly ReadyStep[], stands: readonly StepStand[], at: number): { step: number; runs: number; minutes: number } {
@@ -70,5 +70,5 @@ function sittingOf(steps: readonly ReadyStep[], stands: readonly StepStand[], at
   const toPause = perBlock - done % perBlock;
   const runMin = (legS * PART_FLOWN + BETWEEN_S) / 60;
   const fit = Math.max(1, Math.min(toPause, Math.floor(SITTING_MIN / runMin)));
-  return { step: at, runs: fit, minutes: Math.max(1, Math.round(fit * runMin)) };
+  return { step: at, runs: fit, minutes: Math.max(1, Math.floor(fit * runMin + 0.5)) };
 }

@@ -16,7 +16,7 @@ export const speaker = openSpeaker();
 
 /** @param app version of the app, written in the record */
 export async function fly(cabin: Cabin, keeping: Keeper, app: string): Promise<Flying> {
-  const [flown, [{ startDrill }, { openStage, RENDERER }, { bindHands }]] = await Promise.all([flownOf(cabin.of), (kit ??= fetchKit())]);
+  const [flown, [{ startDrill }, { openStage, RENDERER }, { bindHands }]] = await Promise.all([flownOf(cabin.of, keeping.book), (kit ??= fetchKit())]);
   const stage = await openStage(cabin.host);
   const { at, sight } = cabin.place(flown.airframe.gauge);
   const running = startDrill({
@@ -51,7 +51,7 @@ export async function fly(cabin: Cabin, keeping: Keeper, app: string): Promise<F
       cabin.onPause(loss);
     },
   });
-  keeping.follow('set' in cabin.of ? { attempt: cabin.of.attempt.id } : { drill: 'drill' in cabin.of ? cabin.of.drill : null }, running);
+  keeping.follow('set' in cabin.of ? { attempt: cabin.of.attempt.id } : { drill: 'drill' in cabin.of ? cabin.of.drill : 'course' in cabin.of ? cabin.of.shipped : null }, running);
   running.onEnd(cabin.onEnd);
   return {
     panel, onPicture: running.onPicture, pause, resume: running.resume, stop: running.stop,

@@ -4,6 +4,7 @@ import type { House } from '../pages/house.js';
 import { endSample, playSample } from '../sound/sample.js';
 import { bench } from './bench.js';
 import { fly, speaker, warm } from './cabin.js';
+import { courseHouse } from './course.js';
 import { practiceSet, sets, shelf } from './flown.js';
 import { keeper } from './keeper.js';
 import { card, keys } from './keys.js';
@@ -88,6 +89,7 @@ export const house: House = {
   save: async (record) => (await import('../records/file.js')).saveRecord(record),
   saveFile: async (file, name) => (await import('../records/file.js')).download(file, name),
   open: async (file) => (await import('../records/file.js')).openRecord(file),
+  course: courseHouse(keeping.book, sets),
   bench,
   plan,
 };

@@ -1,6 +1,7 @@
 /** Which page stands for which address. */
 import { useEffect } from 'preact/hooks';
 import { Brief } from './brief.js';
+import { StepBrief, StepFlight, StepSay } from './course/step.js';
 import { Choose } from './choose.js';
 import { Debrief } from './debrief.js';
 import { Drill } from './drill.js';
@@ -44,6 +45,11 @@ export function App({ house }: { house: House }) {
     case 'plan': return <Plan key="free" house={house} of={{ free: true }} name="" back={null} />;
     case 'drill-plan': return <Plan key={now.number} house={house} of={{ drill: now.number }} name={`drill ${now.number}`} back={{ page: 'brief', number: now.number, seed: now.seed }} />;
     case 'own-plan': return <Plan key={now.id} house={house} of={{ own: now.id }} name="the run from the bench" back={{ page: 'own', id: now.id }} />;
+    case 'courses': return <Later title="Course" kind="course" fetch={() => import('./course/list.js').then(({ CourseList }) => CourseList)} props={{ house }} />;
+    case 'course': return <Later key={now.course} title="Course" kind="course" fetch={() => import('./course/syllabus.js').then(({ Syllabus }) => Syllabus)} props={{ house, number: now.course }} />;
+    case 'step': return <StepBrief key={`${now.course}/${now.step}`} house={house} course={now.course} step={now.step} />;
+    case 'step-run': return <StepFlight key={`${now.course}/${now.step}`} house={house} course={now.course} step={now.step} />;
+    case 'step-say': return <StepSay house={house} course={now.course} step={now.step} />;
     case 'bench': return <Later title="Bench" kind="bench" fetch={() => import('./bench/bench.js').then(({ Bench }) => Bench)} props={{ house, link: now.link }} />;
     case 'help': return <Later title="Help" kind="help" fetch={() => import('./help/help.js').then(({ Help }) => Help)} props={{ house, at: now.at }} />;
     case 'nowhere': return <Nowhere />;

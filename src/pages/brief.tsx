@@ -40,8 +40,8 @@ interface BriefedProps {
   readonly title: string;
   readonly kind: string;
   readonly above: ComponentChildren;
-  /** The plan of it, and the way there. */
-  readonly plan: { readonly of: PlanOf; readonly href: string };
+  /** The plan of it, and the way there; left out where nothing can be planned for it. */
+  readonly plan?: { readonly of: PlanOf; readonly href: string };
   /** Leads into the run. */
   readonly start: () => void;
 }
@@ -62,7 +62,7 @@ export function Briefed({ house, card, title, kind, above, plan, start }: Briefe
             <p>{measuring ? 'Measuring: in the aeroplane let go in doubt.' : 'Two pointers part: let go, call it, look again, fly.'}</p>
           </div>
           <Unmeasured />
-          <PlanNote of={plan.of} href={plan.href} airframe={airframe} />
+          {plan !== undefined && <PlanNote of={plan.of} href={plan.href} airframe={airframe} />}
           {!house.isolated && COARSE}
           <section class="asked-of">
             <h2 class="ruled">What is asked of the hand</h2>

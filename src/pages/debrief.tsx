@@ -4,6 +4,7 @@ import { useEffect } from 'preact/hooks';
 import type { RunRecord } from '../../sim/files/index.js';
 import type { Other } from './beside.js';
 import { Compare } from './compare.js';
+import { FirstLookNote, StepNext } from './course/behind.js';
 import { lastRow, type Facts } from './course.js';
 import { Figure } from './figure.js';
 import { figuresOf } from './figures.js';
@@ -19,7 +20,7 @@ import { Replay } from './replay.js';
 import { fragmentOf } from './route.js';
 import { SaveAs } from './saveas.js';
 import { callSentence, cost, headline } from './sentences.js';
-import { fromFile, lastDrill, lastOwn, record } from './session.js';
+import { fromFile, lastDrill, lastOwn, lastStep, record } from './session.js';
 import { assistedBy, OUTCOME_MEANS, OUTCOME_WORDS, tight, whyVoid } from './words.js';
 
 export function Debrief({ house }: { house: House }) {
@@ -34,11 +35,13 @@ export function Debrief({ house }: { house: House }) {
   }, [house, run]);
   if (run === null) return <Empty house={house} />;
   const own = fromFile.value ? null : lastOwn.value;
-  const again = fromFile.value || own !== null ? null : lastDrill.value;
+  const step = fromFile.value ? null : lastStep.value;
+  const again = fromFile.value || own !== null || step !== null ? null : lastDrill.value;
   const tools = (
     <>
       {own?.from === 'bench' && <a class="plain" href="#/bench">Back to the bench</a>}
       {own !== null && <a class="plain" href={fragmentOf({ page: 'own', id: own.id })}>Fly again</a>}
+      {step !== null && <a class="plain" href={fragmentOf({ page: 'course', course: step.course })}>Back to the course</a>}
       {again !== null && <a class="plain" href={fragmentOf({ page: 'brief', number: again, seed: null })}>Fly again</a>}
       <button class="plain" type="button" onClick={() => void house.save(run)}>Save record</button>
       <button class="plain" type="button" onClick={() => print()}>Print</button>
@@ -52,6 +55,7 @@ export function Debrief({ house }: { house: House }) {
       {facts.value && <Told key={run.digest} house={house} run={run} facts={facts.value} />}
       {again !== null && <p class="small next"><a href={fragmentOf({ page: 'brief', number: again, seed: null })}>Fly drill {again} again</a> <a href="#/">All drills</a> <a href="#/logbook">Logbook</a> <span>The logbook keeps the run on this machine; its saved record can be opened anywhere.</span></p>}
       {own !== null && <OwnNext own={own} />}
+      {step !== null && <StepNext step={step} />}
       <Opening house={house} />
     </Page>
   );
@@ -84,6 +88,7 @@ function Told({ house, run, facts }: { house: House; run: RunRecord; facts: Fact
       </p>
       <h1 class="sentence">{headline(facts, run).flatMap((one, index) => [index > 0 ? ' ' : '', <span key={one}>{one}</span>])}</h1>
       <p class="large">{tight([cost(facts), callSentence(facts, run), why].filter((one) => one !== null).join(' '))}</p>
+      <FirstLookNote house={house} run={run} />
       <dl class="figures">
         {figuresOf(facts, run).map(({ what, value, beside }) => <div key={what}><dt>{what}</dt><dd><strong>{value}</strong><span>{tight(beside)}</span></dd></div>)}
       </dl>

@@ -8,7 +8,7 @@ import type { Picture } from '../view/picture.js';
 import { SHORT_CAUTION } from './frame.js';
 import type { Cabin, Flown, Flying, House } from './house.js';
 import type { Route } from './route.js';
-import { fromFile, lastOwn, record, route, started } from './session.js';
+import { fromFile, lastOwn, lastStep, record, route, started } from './session.js';
 import { bindings, latchedHold, letters, look, loudness, muted, pads, spokenPointers } from './settings.js';
 import { isNews } from './news.js';
 import { planFor } from './plan/kept.js';
@@ -20,7 +20,7 @@ import { Frozen, Talk } from './talk.js';
 import { Twins } from './twins.js';
 
 /** Where a run leads that has ended by itself. */
-const BEHIND: readonly Route['page'][] = ['say', 'own-say', 'set-say', 'practice'];
+const BEHIND: readonly Route['page'][] = ['say', 'step-say', 'own-say', 'set-say', 'practice'];
 
 type Why = 'pause' | 'focusLost' | 'hidden' | 'resized';
 
@@ -73,6 +73,7 @@ export function Drill({ house, of, name, lock = null, over: isOver, left: isLeft
     };
     const undo: (() => void)[] = [];
     host.focus({ preventScroll: true });
+    if (!('course' in of)) lastStep.value = null;
     void taskOf(house, of).then((words) => { task.value = words; });
     const onEnd = (run: NonNullable<typeof record.value>): void => {
       if (!('own' in of)) lastOwn.value = null;
@@ -175,13 +176,15 @@ export function Drill({ house, of, name, lock = null, over: isOver, left: isLeft
 
 /** The plan that goes along: of a drill, or of a run from a bench. */
 function planned(of: Flown): Pick<Cabin, 'plan'> {
-  const plan = 'drill' in of ? planFor({ drill: of.drill }) : 'own' in of ? planFor({ own: of.own }) : undefined;
+  const shipped = 'drill' in of ? of.drill : 'course' in of ? of.shipped : null;
+  const plan = shipped !== null ? planFor({ drill: shipped }) : 'own' in of ? planFor({ own: of.own }) : undefined;
   return plan === undefined ? {} : { plan };
 }
 
 /** The task in the head of the page. */
 async function taskOf(house: House, of: Flown): Promise<string> {
   if ('practice' in of) return 'let go when they part';
+  if ('course' in of) return `flaps to ${(await house.course.brief(of.course, of.step))?.to.join(', then ') ?? ''}`;
   if ('own' in of) return `flaps to ${(await house.own.flight(of.own))?.card.to.join(', then ') ?? ''}`;
   if ('set' in of) return `flaps toward ${(await house.sets())[of.set - 1]?.to ?? ''}`;
   return `flaps to ${(await house.drills())[of.drill - 1]?.to.join(', then ') ?? ''}`;

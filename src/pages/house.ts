@@ -9,6 +9,7 @@ import type { Panel, Picture } from '../view/picture.js';
 import type { Group } from './asks.js';
 import type { BenchHouse } from './bench/house.js';
 import type { PlanHouse } from './plan/house.js';
+import type { CourseHouse } from './course/house.js';
 import type { Ongoing } from './ongoing.js';
 import type { Margin } from './marginplace.js';
 import type { OwnHouse } from './own/house.js';
@@ -58,8 +59,8 @@ export interface Flying {
   close(): void;
 }
 
-/** What is flown: a drill, with its dice where they are chosen, a run that was handed on from a bench, a run of a set, or one of a practice. */
-export type Flown = { readonly own: string } | { readonly practice: PracticeRun } | { readonly drill: number; readonly seed: number | null } | { readonly set: number; readonly attempt: Attempt; readonly place: number };
+/** What is flown: a drill, with its dice where they are chosen, a step of a course (`shipped`: the number of its drill, where it is a shipped one), a run that was handed on from a bench, a run of a set, or one of a practice. */
+export type Flown = { readonly course: number; readonly step: number; readonly shipped: number | null } | { readonly own: string } | { readonly practice: PracticeRun } | { readonly drill: number; readonly seed: number | null } | { readonly set: number; readonly attempt: Attempt; readonly place: number };
 
 export interface Cabin {
   /** Where the canvas goes, and what the hands touch. */
@@ -181,6 +182,7 @@ export interface House {
   /** Hands any other file to the browser as a download. */
   saveFile(file: Blob, name: string): Promise<void>;
   open(file: File): Promise<Opened>;
+  readonly course: CourseHouse;
   /** Where scenarios are written. */
   readonly bench: BenchHouse;
   /** The approach plan. */

@@ -66,7 +66,8 @@ function Shown({ house, all: { history, sets, people, airframes } }: { house: Ho
   );
 }
 
-function Who({ people }: { people: readonly string[] }) {
+/** Whose flights are shown; who flies the next run as well. */
+export function Who({ people }: { people: readonly string[] }) {
   const names = [...new Set([...people, ...(person.value === '' ? [] : [person.value])])];
   return (
     <form class="filters" aria-label="Whose flights" onSubmit={(event) => event.preventDefault()}>

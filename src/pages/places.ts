@@ -11,6 +11,7 @@ export const PLACES: readonly (readonly Place[])[] = [
   [
     { kinds: ['choose', 'brief'], href: '#/', name: 'Drills' },
     { kinds: ['plan'], href: '#/plan', name: 'Plan' },
+    { kinds: ['course'], href: '#/course', name: 'Course' },
     { kinds: ['logbook'], href: '#/logbook', name: 'Logbook' },
     { kinds: ['person'], href: '#/person', name: 'Progress' },
   ],

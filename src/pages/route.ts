@@ -17,10 +17,15 @@ export type Route =
   | { readonly page: 'own-link'; readonly code: string }
   /** A section or an entry of help; null for its beginning. */
   | { readonly page: 'help'; readonly at: string | null }
+  | { readonly page: 'courses' }
+  | { readonly page: 'course'; readonly course: number }
+  /** A step of a course that is a drill. */
+  | { readonly page: 'step' | 'step-run' | 'step-say'; readonly course: number; readonly step: number }
   | { readonly page: 'nowhere' };
 
 const SET_STEPS: Readonly<Record<string, 'set' | 'set-run' | 'set-say'>> = { '': 'set', run: 'set-run', say: 'set-say' };
 const OWN_STEPS: Readonly<Record<string, 'own' | 'own-run' | 'own-say' | 'own-plan'>> = { '': 'own', run: 'own-run', say: 'own-say', plan: 'own-plan' };
+const COURSE_STEPS: Readonly<Record<string, 'step' | 'step-run' | 'step-say'>> = { '': 'step', run: 'step-run', say: 'step-say' };
 const STEPS: Readonly<Record<string, 'brief' | 'run' | 'say' | 'drill-plan'>> = { '': 'brief', run: 'run', say: 'say', plan: 'drill-plan' };
 
 export function routeOf(fragment: string): Route {
@@ -40,6 +45,11 @@ export function routeOf(fragment: string): Route {
   const own = /^own\/([0-9a-f]{32})(?:\/(\w+))?$/.exec(path);
   const flown = own === null ? undefined : OWN_STEPS[own[2] ?? ''];
   if (own !== null && flown !== undefined) return { page: flown, id: own[1] as string };
+  if (path === 'course') return { page: 'courses' };
+  const course = /^course\/([1-9]\d{0,3})(?:\/([1-9]\d?)(?:\/(\w+))?)?$/.exec(path);
+  const stage = course === null ? undefined : COURSE_STEPS[course[3] ?? ''];
+  if (course !== null && course[2] === undefined) return { page: 'course', course: Number(course[1]) };
+  if (course !== null && stage !== undefined) return { page: stage, course: Number(course[1]), step: Number(course[2]) };
   const set = /^set\/([1-9]\d{0,3})(?:\/(\w+))?$/.exec(path);
   const step = set === null ? undefined : SET_STEPS[set[2] ?? ''];
   if (set !== null && step !== undefined) return { page: step, number: Number(set[1]) };
@@ -56,14 +66,16 @@ function seedOf(query: string): number | null {
 }
 
 const DEVICES = { size: '#/size', switches: '#/switches' } as const;
-const PLAIN = { choose: '#/', debrief: '#/debrief', settings: '#/settings', ...DEVICES, logbook: '#/logbook', person: '#/person', plan: '#/plan', practice: '#/practice', 'practice-run': '#/practice/run' } as const;
-const BEHIND = { own: '', 'own-run': '/run', 'own-say': '/say', 'own-plan': '/plan', set: '', 'set-run': '/run', 'set-say': '/say', brief: '', run: '/run', say: '/say', 'drill-plan': '/plan' } as const;
+const PLAIN = { choose: '#/', debrief: '#/debrief', settings: '#/settings', ...DEVICES, logbook: '#/logbook', person: '#/person', plan: '#/plan', practice: '#/practice', courses: '#/course', 'practice-run': '#/practice/run' } as const;
+const BEHIND = { step: '', 'step-run': '/run', 'step-say': '/say', own: '', 'own-run': '/run', 'own-say': '/say', 'own-plan': '/plan', set: '', 'set-run': '/run', 'set-say': '/say', brief: '', run: '/run', say: '/say', 'drill-plan': '/plan' } as const;
 
 export function fragmentOf(route: Exclude<Route, { page: 'nowhere' }>): string {
   if (route.page === 'help') return `#/help${route.at === null ? '' : `?k=${encodeURIComponent(route.at)}`}`;
   if ('link' in route) return `#/bench${route.link === null ? '' : `?s=${encodeURIComponent(route.link)}`}`;
   if ('code' in route) return `#/own?s=${route.code}`;
   if ('id' in route) return `#/own/${route.id}${BEHIND[route.page]}`;
+  if ('step' in route) return `#/course/${route.course}/${route.step}${BEHIND[route.page]}`;
+  if ('course' in route) return `#/course/${route.course}`;
   if (!('number' in route)) return PLAIN[route.page];
   if (!('seed' in route)) return `#/set/${route.number}${BEHIND[route.page]}`;
   return `#/drill/${route.number}${BEHIND[route.page]}${route.seed === null ? '' : `?seed=${route.seed}`}`;

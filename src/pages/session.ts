@@ -29,6 +29,9 @@ export const lastDrill = signal<number | null>(lastKept());
 /** The run from a bench that was flown last on this page, for flying it again and for the way back; null where the last run was none. */
 export const lastOwn = signal<{ readonly id: string; readonly from: 'bench' | 'link' } | null>(null);
 
+/** The step of a course that was flown last on this page, for the way back; null where the last run was none. */
+export const lastStep = signal<{ readonly course: number; readonly step: number } | null>(null);
+
 function lastKept(): number | null {
   try {
     const kept = Number(sessionStorage.getItem(LAST));

@@ -4,6 +4,8 @@ import { MEASURING, wordsOf } from '../../sim/index.js';
 
 export interface SetCard {
   readonly number: number;
+  /** Comes with Evenhand; else it stands in a course. */
+  readonly shipped: boolean;
   readonly brief: string;
   readonly runs: number;
   readonly blocks: number;
@@ -31,7 +33,7 @@ export function setCard({ set, airframe, scenarios }: ReadySet, number: number):
   const name = (deg: number): string => airframe.settings.find((setting) => setting.deg === deg)?.name ?? `${deg}`;
   const to = first.task.settings[0] ?? 0;
   return {
-    number, brief: set.brief, runs: set.runs, blocks: set.blocks, loaded: set.load === 'loaded', back: to < first.start.flapDeg,
+    number, shipped: set.order !== undefined, brief: set.brief, runs: set.runs, blocks: set.blocks, loaded: set.load === 'loaded', back: to < first.start.flapDeg,
     minutes: Math.round((set.runs * (set.legS * PART_FLOWN + BETWEEN_S)) / 60),
     limitDeg: set.limitDeg,
     words: wordsOf({ set }).map((words) => (words === MEASURING ? 'Measuring: in the aeroplane let go in doubt.' : 'Laboratory set: a side driven back is an impossible picture.')),

@@ -20,7 +20,7 @@ export function SetList({ house }: { house: House }) {
       <div class="group">
         <div class="group-head"><h3>Measuring</h3><p>Many short runs that count together. They give numbers with intervals, and ask for an unhurried half hour.</p></div>
         <ol class="drills">
-          {sets.value.map((set) => (
+          {sets.value.filter(({ shipped }) => shipped).map((set) => (
             <li key={set.number}>
               <a class="drill" href={fragmentOf({ page: 'set', number: set.number })}>
                 <span class="drill-number"><span class="unseen">Set </span>{set.number}</span>

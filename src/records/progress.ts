@@ -1,5 +1,5 @@
 /** How far one person has come in a course: worked out from their runs each time it is asked for, and kept nowhere. */
-import { canonical, ready, withFirstLook, type Airframe, type RunRecord, type Scenario } from '../../sim/files/index.js';
+import { canonical, readyFor, sealed, withFirstLook, type Airframe, type RunRecord, type Scenario } from '../../sim/files/index.js';
 import {
   firstLookAt, MODEL_VERSION, nextOf, replay, standOf, type Proposal, type ReadyCourse, type ReadyStep, type StepFacts, type StepRun, type StepStand,
 } from '../../sim/index.js';
@@ -58,9 +58,9 @@ function setFacts(step: ReadyStep, sets: readonly ShelvedSet[], { attempts }: Ru
   };
 }
 
-/** What is flown, without what is only told of it: another wording is no other drill. */
-function flownKey(scenario: Scenario, airframe: Airframe): string {
-  const { $schema: _schema, title: _title, brief: _brief, notes: _notes, order: _order, skill: _skill, passes: _passes, fails: _fails, lesson: _lesson, airframe: _named, ...flown } = ready(scenario, airframe);
+/** What is flown with a seed, without what is only told of it: another wording is no other drill. */
+function flownKey(scenario: Scenario, airframe: Airframe, seed: number): string {
+  const { title: _title, brief: _brief, airframe: _named, ...flown } = sealed(readyFor(scenario, airframe, seed));
   return canonical({ flown, airframe });
 }
 
@@ -70,13 +70,25 @@ interface Meaning {
   readonly firstLook: boolean;
 }
 
-function meanings({ steps, firstLook }: ReadyCourse): Map<string, Meaning> {
+/** Finds what a run means. A step whose numbers are drawn is another scenario with each seed. */
+function meaningsIn(of: ReadyCourse): (run: Pick<RunRecord, 'scenario' | 'airframe' | 'seed'>) => Meaning | undefined {
+  const isDrawn = (step: ReadyStep): boolean => step.flies.kind === 'drill' && step.flies.scenario.parameters !== undefined;
+  const still = meanings(of, 0, (step) => !isDrawn(step));
+  const drawn = of.steps.some(isDrawn);
+  return ({ scenario, airframe, seed }) => {
+    const key = flownKey(scenario, airframe, seed);
+    return still.get(key) ?? (drawn ? meanings(of, seed, isDrawn).get(key) : undefined);
+  };
+}
+
+function meanings({ steps, firstLook }: ReadyCourse, seed: number, taken: (step: ReadyStep) => boolean): Map<string, Meaning> {
   const found = new Map<string, Meaning>();
   const add = (key: string, step: number, isLook: boolean): void => void found.set(key, { steps: [...found.get(key)?.steps ?? [], step], firstLook: isLook });
-  steps.forEach(({ flies }, at) => {
-    if (flies.kind !== 'drill') return;
-    add(flownKey(flies.scenario, flies.airframe), at, false);
-    if (firstLook?.among.includes(at) === true) add(flownKey(withFirstLook(flies.scenario, firstLook.fault), flies.airframe), at, true);
+  steps.forEach((step, at) => {
+    const { flies } = step;
+    if (flies.kind !== 'drill' || !taken(step)) return;
+    add(flownKey(flies.scenario, flies.airframe, seed), at, false);
+    if (firstLook?.among.includes(at) === true) add(flownKey(withFirstLook(flies.scenario, firstLook.fault), flies.airframe, seed), at, true);
   });
   return found;
 }
@@ -93,7 +105,7 @@ interface StepRuns {
 const isFlown = ({ attempt, source, abandoned }: Entry): boolean => attempt === null && source === 'flown' && !abandoned;
 
 async function runsOfSteps(of: ReadyCourse, { entries, record }: RunsOf): Promise<StepRuns> {
-  const known = meanings(of);
+  const meaningOf = meaningsIn(of);
   // Told by its entry, a run of another task need not be opened.
   const tasks = new Set(of.steps.flatMap(({ flies }) => (flies.kind === 'drill' ? [taskIn(flies)] : [])));
   const byStep = of.steps.map((): StepRun[] => []);
@@ -102,7 +114,7 @@ async function runsOfSteps(of: ReadyCourse, { entries, record }: RunsOf): Promis
   for (const entry of entries) {
     if (!isFlown(entry) || !tasks.has(entry.task)) continue;
     const run = await record(entry.id);
-    const means = run === null || run.end.why === 'stopped' ? undefined : known.get(flownKey(run.scenario, run.airframe));
+    const means = run === null || run.end.why === 'stopped' ? undefined : meaningOf(run);
     if (run === null || means === undefined) continue;
     counted.add(entry.id);
     const passed = passedIn(run);
@@ -151,6 +163,6 @@ export async function flownFor({ of }: Pick<ShelvedCourse, 'of'>, step: number, 
 }
 
 /** Whether a run is the first look of one of these courses. */
-export const isFirstLook = (courses: readonly Pick<ShelvedCourse, 'of'>[], run: Pick<RunRecord, 'scenario' | 'airframe'>): boolean =>
-  courses.some(({ of }) => of.firstLook !== null && meanings(of).get(flownKey(run.scenario, run.airframe))?.firstLook === true);
+export const isFirstLook = (courses: readonly Pick<ShelvedCourse, 'of'>[], run: Pick<RunRecord, 'scenario' | 'airframe' | 'seed'>): boolean =>
+  courses.some(({ of }) => of.firstLook !== null && meaningsIn(of)(run)?.firstLook === true);
 

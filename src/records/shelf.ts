@@ -30,6 +30,11 @@ export function drillsOnShelf(): Map<string, Scenario> {
   return new Map(Object.entries(drillTexts).map(([file, text]) => [nameOf(file), sound(readScenario(text, file, (name) => airframes.get(name)))] as const));
 }
 
+const byNumber = (a: Scenario, b: Scenario): number => (a.order ?? Infinity) - (b.order ?? Infinity);
+
+/** Names of the drills in the order of their numbers. */
+export const drillNames = (): string[] => [...drillsOnShelf()].sort(([, a], [, b]) => byNumber(a, b)).map(([name]) => name);
+
 /** The drills in the order of their numbers, first 1. */
 export function shelf(): Shelved[] {
   const airframes = airframesOnShelf();
@@ -39,7 +44,7 @@ export function shelf(): Shelved[] {
       if (airframe === undefined) throw new Error(`${file}: names an airframe that is not shipped`);
       return { scenario, airframe };
     })
-    .sort((a, b) => (a.scenario.order ?? Infinity) - (b.scenario.order ?? Infinity));
+    .sort((a, b) => byNumber(a.scenario, b.scenario));
 }
 
 /** A shipped file with a problem is a fault of the build, and is not passed over. */
