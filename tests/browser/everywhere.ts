@@ -63,6 +63,18 @@ export async function everywhere(options: OpenOptions, look: Look): Promise<void
   await page.getByLabel('Search').fill('hazard');
   await page.getByText('found', { exact: false }).first().waitFor();
   await look(page, 'help, searched');
+  await to('#/course');
+  await page.getByText('0 done').waitFor();
+  await look(page, 'courses');
+  await page.setInputFiles('input[type=file]', { name: 'wrong.json', mimeType: 'application/json', buffer: Buffer.from('{ "format": 1, "steps": [] }') });
+  await page.getByRole('alert').waitFor();
+  await look(page, 'refused course');
+  await to('#/course/1');
+  await page.getByRole('link', { name: 'Fly step 1', exact: true }).waitFor();
+  await look(page, 'course');
+  await to('#/course/1/1');
+  await page.getByRole('button', { name: 'Start' }).waitFor();
+  await look(page, 'step');
   await to('#/drill/1?seed=3');
   await page.getByRole('button', { name: 'Start' }).waitFor();
   await look(page, 'brief');

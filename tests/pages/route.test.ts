@@ -12,13 +12,16 @@ test('addresses', () => {
   expect(routeOf('#/drill/2/say')).toEqual({ page: 'say', number: 2, seed: null });
   expect(routeOf('#/debrief')).toEqual({ page: 'debrief' });
   expect(routeOf(fragmentOf({ page: 'settings' }))).toEqual({ page: 'settings' });
+  expect(routeOf('#/course')).toEqual({ page: 'courses' });
+  expect(routeOf('#/course/2')).toEqual({ page: 'course', course: 2 });
+  for (const page of ['step', 'step-run', 'step-say'] as const) expect(routeOf(fragmentOf({ page, course: 2, step: 13 }))).toEqual({ page, course: 2, step: 13 });
   const id = '0123456789abcdef0123456789abcdef';
   for (const page of ['own', 'own-run', 'own-say'] as const) expect(routeOf(fragmentOf({ page, id }))).toEqual({ page, id });
   expect(routeOf('#/own?s=Az09-_')).toEqual({ page: 'own-link', code: 'Az09-_' });
   expect(routeOf(fragmentOf({ page: 'own-link', code: 'Az09-_' }))).toEqual({ page: 'own-link', code: 'Az09-_' });
 });
 
-test.each(['#/drill/0', '#/drill/x', '#/drill/1/end', '#/nothing', '#/drill/1/run/more', '#/drill/99999', '#/own/0123', '#/own/0123456789ABCDEF0123456789abcdef', '#/own/0123456789abcdef0123456789abcdef/end'])('%s is no page', (fragment) => {
+test.each(['#/drill/0', '#/drill/x', '#/drill/1/end', '#/nothing', '#/drill/1/run/more', '#/drill/99999', '#/course/0', '#/course/1/0', '#/course/1/1/end', '#/course/x', '#/own/0123', '#/own/0123456789ABCDEF0123456789abcdef', '#/own/0123456789abcdef0123456789abcdef/end'])('%s is no page', (fragment) => {
   expect(routeOf(fragment)).toEqual({ page: 'nowhere' });
 });
 

@@ -43,6 +43,7 @@ export function Syllabus({ house, number }: { house: House; number: number }) {
       <p class="large course-brief">{course.brief}</p>
       {trouble.value !== null && <p class="note" role="alert">{TROUBLES[trouble.value]} Without the logbook nobody’s standing can be told.</p>}
       <Who people={people.value} />
+      <p class="on-paper">Standing of {name === '' ? 'runs without a name' : name}.</p>
       {progress.value === null && trouble.value === null && <p class="waiting">Reading the runs …</p>}
       {progress.value !== null && <Next progress={progress.value} course={course} />}
       <section class="course-steps" aria-labelledby="steps-title">
