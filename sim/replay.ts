@@ -16,6 +16,8 @@ export interface Run {
   /** Chain of the states of every 100th tick and the last, 16 hexadecimal digits. */
   readonly hash: string;
   readonly state: State;
+  /** What it was flown by, in order. */
+  readonly log: readonly Command[];
 }
 
 /** Called with the state at the end of every tick. Must not write to it. */
@@ -55,5 +57,5 @@ function loop(world: World, log: Command[], pilot: Pilot | null, see: See | unde
   }
   hash.add(s);
   const ended = s.endTick >= 0 && s.endTick <= s.tick;
-  return { ticks: s.tick, why: (ended ? END_WHYS[s.endWhy] : null) ?? 'stopped', hash: hash.digits(), state: s };
+  return { ticks: s.tick, why: (ended ? END_WHYS[s.endWhy] : null) ?? 'stopped', hash: hash.digits(), state: s, log };
 }

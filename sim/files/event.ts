@@ -22,6 +22,16 @@ export const eventSchema = z.discriminatedUnion('do', [
     answers: z.array(text('An answer to choose.', 80)).check(z.minLength(2), z.maxLength(6)),
     right: text('The right one of the answers.', 80), withinS: time('Time allowed.', 1, 120),
   }).check(z.refine((event) => event.answers.includes(event.right), { error: 'right must be one of answers', path: ['right'] })),
+  z.strictObject({ ...common, do: act('tellGoAround', 'The trainee is told to go around.'), from, text: text('The text.', 400), withinS: time('Time allowed.', 1, 120) }),
+  z.strictObject({
+    ...common, do: act('clearHeading', 'The trainee is cleared to a heading and selects it.'), from, text: text('The text.', 400),
+    toDeg: quantity('Heading.', 'deg', 1, 360), withinS: time('Time allowed.', 1, 120),
+  }),
+  z.strictObject({
+    ...common, do: act('clearAltitude', 'The trainee is cleared to a height and selects it.'), from, text: text('The text.', 400),
+    toFt: quantity('Height above sea level.', 'ft', -2000, 26000), withinS: time('Time allowed.', 1, 120),
+  }),
+  z.strictObject({ ...common, do: act('gaugeDrifts', 'The second gauge leaves its band until the trainee notes it.'), withinS: time('Time allowed.', 1, 120) }),
   z.strictObject({ ...common, do: act('setGear', 'Moves the gear lever; the gear takes the time of the airframe.'), to: word('Where to.', ['up', 'down']) }),
   z.strictObject({ ...common, do: act('loseMainDrive', 'The normal flap drive is lost.') }),
   z.strictObject({ ...common, do: act('returnMainDrive', 'The normal flap drive comes back and takes the flaps to the lever, unless the standby drive is armed.') }),

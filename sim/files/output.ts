@@ -4,7 +4,7 @@
  */
 import * as z from 'zod/mini';
 import { quantity, text, whole, word } from './quantity.js';
-import { PROCEDURE_ITEMS } from '../score/items/item.js';
+import { ITEM_UNITS, PROCEDURE_ITEMS } from '../score/items/item.js';
 import { OUTCOMES } from './record.js';
 import { setFigures } from './set-output.js';
 import { LONGEST_S } from './trigger.js';
@@ -29,7 +29,11 @@ const more = whole('Problems that are not listed.', '1', 0, 1e9);
 const event = z.strictObject({
   atS: at, what: said('What happened.'), name: none(said('Name of the fault.')), deg: none(number('Setting.', 'deg')),
 });
-const item = z.strictObject({ item: word('What was looked at.', PROCEDURE_ITEMS), ok: none(flag('null: the run never asked for it.')), atS: none(at) });
+const item = z.strictObject({
+  item: word('What was looked at.', PROCEDURE_ITEMS), ok: none(flag('null: the run never asked for it.')), atS: none(at),
+  value: none(z.number().check(z.meta({ description: 'What was measured there.' }))), limit: none(z.number().check(z.meta({ description: 'What it is held against.' }))),
+  unit: none(word('Of both; 1 for a count.', ITEM_UNITS)),
+});
 
 const row = z.strictObject({
   atS: at,

@@ -51,6 +51,8 @@ const procedure = z.strictObject({
   leverFirst: z._default(z.boolean().check(z.meta({ description: 'Lever before drive is looked at.' })), true),
   leaveAlone: z._default(z.boolean().check(z.meta({ description: 'No press after a split is looked at.' })), true),
   call: z._default(z.boolean().check(z.meta({ description: 'The call is looked at.' })), true),
+  list: z.optional(z.boolean().check(z.meta({ description: 'Behind a split that was called the asymmetry list is read, line by line, and looked at.' }))),
+  safeFt: z.optional(quantity('Height above the ground from which the flap switch may be used behind a go-around; 1000 ft if left out.', 'ft', 0, 5000)),
 });
 
 /** Headings under which the first page lists drills. None may tell what goes wrong. */

@@ -8,6 +8,8 @@ import { ticksOf } from '../units.js';
 export interface Callout {
   /** Time at which it was asked, s. */
   readonly atS: number;
+  /** Who spoke; null where nobody is named. */
+  readonly from: 'controller' | 'otherPilot' | 'cabin' | null;
   readonly text: string;
   readonly right: string;
   /** null: no answer, or none in time to count at all. */
@@ -18,7 +20,7 @@ export interface Callout {
   readonly ok: boolean | null;
 }
 
-interface Asked { readonly tick: number; readonly place: number; readonly text: string; readonly answers: readonly string[]; readonly right: string; readonly ticks: number }
+interface Asked { readonly tick: number; readonly place: number; readonly from: Callout['from']; readonly text: string; readonly answers: readonly string[]; readonly right: string; readonly ticks: number }
 
 /** Hears the callouts of a run from its start. */
 export function calloutWatcher(fixed: Fixed): { see(state: State): void; callouts(log: readonly Command[], endTick: number): Callout[] } {
@@ -29,8 +31,8 @@ export function calloutWatcher(fixed: Fixed): { see(state: State): void; callout
       if (asked.length === waiting.length) return;
       for (const entry of waiting) {
         if (entry.event?.do !== 'callout' || asked.some(({ place }) => place === entry.place) || !hasActed(s, fixed, entry)) continue;
-        const { text, answers, right, withinS } = entry.event;
-        asked.push({ tick: s.tick - 1, place: entry.place, text, answers, right, ticks: ticksOf(withinS) });
+        const { from = null, text, answers, right, withinS } = entry.event;
+        asked.push({ tick: s.tick - 1, place: entry.place, from, text, answers, right, ticks: ticksOf(withinS) });
       }
     },
     callouts: (log, endTick) => answered(asked, log, endTick),
@@ -49,7 +51,7 @@ function answered(asked: readonly Asked[], log: readonly Command[], endTick: num
     const answer = given.get(one);
     const open = answer === undefined && endTick < one.tick + one.ticks;
     return {
-      atS: one.tick / 100, text: one.text, right: one.right, answer: answer?.text ?? null,
+      atS: one.tick / 100, from: one.from, text: one.text, right: one.right, answer: answer?.text ?? null,
       answeredS: answer === undefined ? null : (answer.tick - one.tick) / 100,
       ok: open ? null : answer?.text === one.right,
     };

@@ -78,7 +78,7 @@ export function judge(request: FlightRequest, go: (world: World, see: See) => Ru
   const flown = go(world, (state) => { if (turns.length === 0 || !isTakenBack(turns, state.tick)) for (const one of seen) one.see(state); });
   const facts = gathered.facts(flown.state);
   const outcome = outcomeOf(facts, world.fixed.task, flown.why, timing.voided);
-  const items = procedure.items(facts);
+  const items = procedure.items(facts, flown.log);
   return {
     seed, ticks: flown.ticks, hash: flown.hash,
     outcome,

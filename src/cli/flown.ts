@@ -1,5 +1,5 @@
 /** A run as JSON and as words for people. */
-import type { Flight, TraceRow } from '../../sim/index.js';
+import type { Flight, ProcedureItem, TraceRow } from '../../sim/index.js';
 import type { RunOutput } from '../../sim/files/index.js';
 import { columns } from './columns.js';
 
@@ -11,7 +11,7 @@ export function flownOutput(scenario: string, flight: Flight, trace: TraceRow[] 
     onsetS: score.onsetS, releaseS: score.releaseS,
     growthAtReleaseDeg: score.growthAtReleaseDeg, splitAtReleaseDeg: score.splitAtReleaseDeg,
     finalSplitDeg: score.finalSplitDeg, rollAuthorityPct: score.rollAuthorityPct,
-    procedure: flight.procedure.map(({ item, ok, atS }) => ({ item, ok, atS })),
+    procedure: flight.procedure.map((one) => ({ ...one })),
     events: flight.events.map(({ atS, what, name, deg }) => ({ atS, what, name: name ?? null, deg: deg ?? null })),
     ...(trace === undefined ? {} : { trace: trace.map((row) => ({ ...row })) }),
   };
@@ -23,7 +23,7 @@ export function flownLines(output: RunOutput, limitDeg: number | null): string[]
   return [
     sentence(output, limitDeg), '',
     ...columns(figures(output)), '',
-    ...columns(procedure.map(({ item, ok, atS }) => [ITEMS[item] ?? item, ok === null ? 'not asked for' : ok ? 'yes' : 'no', seconds(atS)])), '',
+    ...columns(procedure.map(({ item, ok, atS, value, limit, unit }) => [ITEMS[item], ok === null ? 'not asked for' : ok ? 'yes' : 'no', seconds(atS), against(value, limit, unit)])), '',
     ...columns(events.map(({ atS, what, name, deg }) => [seconds(atS), words(what), name ?? (deg === null ? '' : `${deg} deg`)]), [0]),
     ...(trace === undefined ? [] : ['', ...traceLines(trace)]),
   ];
@@ -34,7 +34,19 @@ const degrees = (deg: number | null): string => (deg === null ? 'none' : `${deg.
 /** `splitCall` as "split call". */
 const words = (camel: string): string => camel.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 
-const ITEMS: Readonly<Record<string, string>> = {
+/** A figure against its limit, as "1.2 of 5 s". */
+function against(value: number | null, limit: number | null, unit: RunOutput['procedure'][number]['unit']): string {
+  if (limit === null || unit === null) return '';
+  const figure = (of: number): string => (Number.isInteger(of) ? `${of}` : of.toFixed(unit === 'ft' ? 0 : unit === 'deg' ? 2 : 1));
+  return `${value === null ? 'none' : figure(value)} of ${figure(limit)}${unit === '1' ? '' : ` ${unit}`}`;
+}
+
+const ITEMS: Readonly<Record<ProcedureItem['item'], string>> = {
+  lossFound: 'loss found, lever back before arming', speedFirst: 'speed before the lever, retracting', speedKept: 'manoeuvre speed while driving',
+  slowAfter: 'slow only once both are there', motorDuty: 'motor inside its duty', hornMet: 'gear horn met',
+  aroundBegun: 'go-around begun when told', aroundGear: 'thrust, climb, then gear', aroundHeight: 'no flap switch below safe height',
+  listRead: 'asymmetry list read', planRedone: 'landing plan redone by the right sides', returnHandled: 'lever where the flaps are, normal drive back',
+  challengeAnswered: 'the other pilot answered',
   leverFirst: 'lever before drive', insideLimit: 'inside the limit speed', leadingEdgeOut: 'leading edge out before driving on',
   bothThere: 'both pointers there', splitCalled: 'split called in time', secondLook: 'second look, still moving called',
   leftAlone: 'drive left alone behind the split', leftAsIs: 'lever, guard and arm left as they are',

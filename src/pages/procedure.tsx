@@ -4,7 +4,7 @@ import type { RunRecord } from '../../sim/files/index.js';
 import type { ProcedureItem } from '../../sim/index.js';
 import type { Facts } from './course.js';
 import { assessed } from './judged.js';
-import { ITEM_WORDS, momentOf, proofOf } from './proofs.js';
+import { figureOf, ITEM_WORDS, momentOf, proofOf } from './proofs.js';
 import { seconds } from './words.js';
 
 /** A sign of its own for kept, broken and open: nothing is told by colour. */
@@ -35,10 +35,12 @@ const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slic
 
 function Proved({ one, facts, cursor }: { one: ProcedureItem; facts: Facts; cursor: Signal<number> }) {
   const moment = momentOf(one, facts);
+  const figure = figureOf(one);
   const inside = (
     <>
       <Sign ok={one.ok} />
       <span class="item">{ITEM_WORDS[one.item]}<span class="unseen">: {one.ok ? 'kept' : 'broken'}, </span><span class="proof">{proofOf(one, facts)}</span></span>
+      {figure !== null && <span class="against">{figure}</span>}
     </>
   );
   if (moment === null) return <div class="proved">{inside}</div>;

@@ -11,7 +11,20 @@ export const ITEM_WORDS: Readonly<Record<Item, string>> = {
   bothThere: 'Both pointers there', splitCalled: 'Split called', secondLook: 'Second look: still moving called',
   leftAlone: 'Switch left alone afterwards', leftAsIs: 'Lever, guard and arm left as they are',
   failureCalled: 'Failed drive called', driveStopped: 'Drive that ran on stopped', noFalseCall: 'Nothing called that was not there',
+  lossFound: 'Nothing follows: lever back before arming', speedFirst: 'Speed before the lever, on the way in', speedKept: 'Manoeuvre speed while driving',
+  slowAfter: 'Slow only once both are there', motorDuty: 'Motor inside its duty', hornMet: 'Gear horn met',
+  aroundBegun: 'Go-around begun when told', aroundGear: 'Thrust, climb, then gear', aroundHeight: 'No flap switch below safe height',
+  listRead: 'Asymmetry list read', planRedone: 'Landing plan redone', returnHandled: 'Normal drive back: lever where the flaps are',
+  challengeAnswered: 'The other pilot answered',
 };
+
+/** The figure of an item against its limit, as a person reads it; null where it has none. */
+export function figureOf({ value, limit, unit }: ProcedureItem): string | null {
+  if (limit === null || unit === null) return null;
+  const said = (of: number | null): string => (of === null ? 'none' : of.toFixed(unit === 'deg' ? 2 : unit === 's' ? 1 : 0));
+  const sign = { deg: '°', kt: ' kt', s: ' s', ft: ' ft', '%': ' %', 1: '' }[unit];
+  return `${said(value)} of ${said(limit)}${sign}`;
+}
 
 /** What proves an item that was asked for. */
 export function proofOf({ item, ok, atS }: ProcedureItem, facts: Facts): string {
@@ -33,6 +46,19 @@ export function proofOf({ item, ok, atS }: ProcedureItem, facts: Facts): string 
     case 'leftAsIs': return ok ? 'nothing moved since' : `moved ${at}`;
     case 'failureCalled': return atS === null ? 'not called' : `called ${at}`;
     case 'driveStopped': return atS === null ? 'not stopped' : `stopped ${at}`;
+    case 'lossFound': return ok ? `lever back ${at}, then the standby drive` : atS === null ? 'lever not put back' : `${at} the lever still stood ahead, or had stood so for long`;
+    case 'speedFirst': return ok ? `lever up ${at}, fast enough` : `lever up ${at}, too slow for the setting`;
+    case 'speedKept': return ok ? `furthest off ${at}, inside 5 kt below to 10 kt above` : `off the manoeuvre speed of what was out, ${at}`;
+    case 'slowAfter': return ok ? `slowest ${at}, not below what was out` : `too slow ${at} for what was out on both sides`;
+    case 'motorDuty': return ok ? `hottest ${at}, below the cut-out` : `the cut-out opened; hottest ${at}`;
+    case 'hornMet': return ok ? `sounded longest from ${seconds(atS ?? 0)}` : `sounded on from ${seconds(atS ?? 0)} with the gear lever up`;
+    case 'aroundBegun': return atS === null ? 'not begun' : `thrust up ${at}`;
+    case 'aroundGear': return atS === null ? 'gear not raised' : ok ? `gear up ${at}, in the climb` : `gear up ${at}, not in time or before the climb`;
+    case 'aroundHeight': return `flap switch first used ${at}`;
+    case 'listRead': return ok ? `to its end ${at}` : 'not read to its end';
+    case 'planRedone': return ok ? 'slow speeds by the side less out, limit by the side further out' : 'one speed was taken from the wrong side';
+    case 'returnHandled': return ok ? `handed over ${at} with the lever there` : `handed over ${at} with the lever off the flaps`;
+    case 'challengeAnswered': return ok ? 'right and in time' : `wrong or late, asked ${at}`;
     case 'noFalseCall': return ok ? `called ${at}, and it was there` : `called ${at}: nothing had shown`;
   }
 }

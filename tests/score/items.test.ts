@@ -35,9 +35,9 @@ describe('the first touch', () => {
   const clean = { start: { flapDeg: 0, speedKt: 195 }, task: { settings: [4], limitS: 60 } };
   const log = [at(0, { do: 'arm' }, 0), hold(10, 1), letGo(60), at(900, { do: 'setFlapLever', settingDeg: 4 }), hold(1000, 60)];
   it('may come before the first lever move where the airframe says so, and nowhere else', () => {
-    const firstTouch = (value: 'beforeLever' | 'afterLever') => fly({ scenario: scenario(clean), airframe: { ...AIRFRAME, procedure: { ...AIRFRAME.procedure, firstTouch: value } }, seed: 1 }, log).procedure[0];
-    expect(firstTouch('beforeLever')).toEqual({ item: 'leverFirst', ok: true, atS: 10 });
-    expect(firstTouch('afterLever')).toEqual({ item: 'leverFirst', ok: false, atS: 0.1 });
+    const firstTouch = (value: 'beforeLever' | 'afterLever') => fly({ scenario: scenario(clean), airframe: { ...AIRFRAME, procedure: { ...AIRFRAME.procedure, firstTouch: value } }, seed: 1 }, log).procedure.find(({ item: one }) => one === 'leverFirst');
+    expect(firstTouch('beforeLever')).toEqual({ item: 'leverFirst', ok: true, atS: 10, value: 4, limit: 4, unit: 'deg' });
+    expect(firstTouch('afterLever')).toEqual({ item: 'leverFirst', ok: false, atS: 0.1, value: 0, limit: 4, unit: 'deg' });
   });
 });
 

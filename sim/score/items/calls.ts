@@ -1,7 +1,7 @@
 /** Calls beside a split: a failed drive called and stopped, and nothing called that was not there. */
 import type { Fixed } from '../../fixed.js';
 import { falselyCalled } from '../outcome.js';
-import { secondOf, type Watcher } from './item.js';
+import { itemOf, secondsBetween, type Watcher } from './item.js';
 
 /** For the call of a failure behind the moment it showed itself, ticks. */
 const CALL_TICKS = 1000;
@@ -12,11 +12,10 @@ const STOP_TICKS = 500;
 export function failureCalled(): Watcher {
   return {
     see: () => undefined,
-    items: ({ failure, failedCallTick }) => [{
-      item: 'failureCalled',
-      ok: failure.kind === null ? null : failedCallTick >= 0 && failedCallTick - failure.tick <= CALL_TICKS,
-      atS: failure.kind === null ? null : secondOf(failedCallTick),
-    }],
+    items: ({ failure, failedCallTick }) => [itemOf(
+      'failureCalled', failure.kind === null ? null : failedCallTick >= 0 && failedCallTick - failure.tick <= CALL_TICKS, failedCallTick,
+      { value: secondsBetween(failure.tick, failedCallTick), limit: CALL_TICKS / 100, unit: 's' },
+    )],
   };
 }
 
@@ -24,11 +23,10 @@ export function failureCalled(): Watcher {
 export function driveStopped(): Watcher {
   return {
     see: () => undefined,
-    items: ({ failure: { kind, tick, stoppedTick } }) => [{
-      item: 'driveStopped',
-      ok: kind !== 'runsOn' ? null : stoppedTick >= 0 && stoppedTick - tick <= STOP_TICKS,
-      atS: kind !== 'runsOn' ? null : secondOf(stoppedTick),
-    }],
+    items: ({ failure: { kind, tick, stoppedTick } }) => [itemOf(
+      'driveStopped', kind !== 'runsOn' ? null : stoppedTick >= 0 && stoppedTick - tick <= STOP_TICKS, stoppedTick,
+      { value: secondsBetween(tick, stoppedTick), limit: STOP_TICKS / 100, unit: 's' },
+    )],
   };
 }
 
@@ -37,9 +35,12 @@ export function noFalseCall(fixed: Fixed): Watcher {
   return {
     see: () => undefined,
     items(facts) {
-      const { splitCallTick, failedCallTick } = facts;
+      const { splitCallTick, failedCallTick, growthAtCallDeg } = facts;
       const asked = splitCallTick >= 0 || failedCallTick >= 0;
-      return [{ item: 'noFalseCall', ok: asked ? !falselyCalled(facts, fixed.task) : null, atS: asked ? secondOf(splitCallTick >= 0 ? splitCallTick : failedCallTick) : null }];
+      return [itemOf(
+        'noFalseCall', asked ? !falselyCalled(facts, fixed.task) : null, splitCallTick >= 0 ? splitCallTick : failedCallTick,
+        splitCallTick >= 0 ? { value: growthAtCallDeg, limit: fixed.task.seenDeg, unit: 'deg' } : {},
+      )];
     },
   };
 }

@@ -5,7 +5,7 @@ import { limitKtNow } from '../../marks.js';
 import { leftPointer, rightPointer } from '../../pointers.js';
 import { ARRIVAL_DEG } from '../../task/rule.js';
 import { calledBehind } from '../facts.js';
-import { secondOf, type Watcher } from './item.js';
+import { itemOf, type Watcher } from './item.js';
 
 /**
  * The flap lever stands at the setting, or beyond it, before the drive is pressed toward it. Where the airframe's
@@ -15,6 +15,7 @@ export function leverFirst(fixed: Fixed, { procedure }: Airframe): Watcher {
   let pressTick = -1;
   let ok: boolean | null = null;
   let at = -1;
+  let stood = { value: 0, limit: 0 };
   return {
     see(s) {
       if (s.pressTick === pressTick) return;
@@ -24,21 +25,23 @@ export function leverFirst(fixed: Fixed, { procedure }: Airframe): Watcher {
       if (procedure.firstTouch === 'beforeLever' && s.drive > 0 && s.pressLeadingEdge === 0) return;
       ok = s.drive > 0 ? s.flapLeverDeg >= setting : s.flapLeverDeg <= setting;
       at = s.tick - 1;
+      stood = { value: s.flapLeverDeg, limit: setting };
     },
-    items: () => [{ item: 'leverFirst', ok, atS: secondOf(at) }],
+    items: () => [itemOf('leverFirst', ok, at, { ...stood, unit: 'deg' })],
   };
 }
 
 /** Never faster than the lowest limit in force; proved where it was closest. */
 export function insideLimit(airframe: Airframe): Watcher {
   let closestKt = Infinity;
+  let speedKt = 0;
   let at = 0;
   return {
     see(s) {
       const under = limitKtNow(s, airframe) - s.casKt;
-      if (under < closestKt) { closestKt = under; at = s.tick - 1; }
+      if (under < closestKt) { closestKt = under; speedKt = s.casKt; at = s.tick - 1; }
     },
-    items: () => [{ item: 'insideLimit', ok: closestKt >= 0, atS: secondOf(at) }],
+    items: () => [itemOf('insideLimit', closestKt >= 0, at, closestKt < Infinity ? { value: speedKt, limit: speedKt + closestKt, unit: 'kt' } : {})],
   };
 }
 
@@ -52,36 +55,40 @@ export function leadingEdgeOut(): Watcher {
   let pressTick = -1;
   let ok: boolean | null = null;
   let at = -1;
+  let outPct = 0;
   return {
     see(s) {
       if (s.leadingEdge === 0) { wasIn = true; inDeg = s.driveDeg; }
-      if (wasIn && ok !== false && s.leadingEdge < 1 && s.driveDeg > inDeg + TOUCH_DEG) { ok = false; at = s.tick - 1; }
+      if (wasIn && ok !== false && s.leadingEdge < 1 && s.driveDeg > inDeg + TOUCH_DEG) { ok = false; at = s.tick - 1; outPct = 100 * s.leadingEdge; }
       if (s.pressTick === pressTick) return;
       pressTick = s.pressTick;
       if (!wasIn || s.pressLeadingEdge === 0 || s.drive <= 0 || ok === false) return;
       ok = s.pressLeadingEdge >= 1;
       at = s.tick - 1;
+      outPct = 100 * s.pressLeadingEdge;
     },
-    items: () => [{ item: 'leadingEdgeOut', ok, atS: secondOf(at) }],
+    items: () => [itemOf('leadingEdgeOut', ok, at, { value: outPct, limit: 100, unit: '%' })],
   };
 }
 
 /** At each arrival both pointers stand at the setting, unless a split was called there. */
 export function bothThere(fixed: Fixed, from: number): Watcher {
   let settingNext = from;
-  const arrivals: { readonly tick: number; readonly both: boolean }[] = [];
+  const arrivals: { readonly tick: number; readonly offDeg: number }[] = [];
   return {
     see(s) {
       if (s.settingNext === settingNext) return;
       const setting = fixed.task.settings[settingNext] as number;
       settingNext = s.settingNext;
-      const isThere = (deg: number): boolean => Math.abs(deg - setting) <= ARRIVAL_DEG;
-      arrivals.push({ tick: s.tick - 1, both: isThere(leftPointer(s, fixed.noise)) && isThere(rightPointer(s, fixed.noise)) });
+      arrivals.push({ tick: s.tick - 1, offDeg: Math.max(Math.abs(leftPointer(s, fixed.noise) - setting), Math.abs(rightPointer(s, fixed.noise) - setting)) });
     },
     items({ splitCallTick }) {
-      const counted = arrivals.filter(({ tick, both }) => both || !calledBehind(splitCallTick, tick));
-      const apart = counted.find(({ both }) => !both);
-      return [{ item: 'bothThere', ok: counted.length === 0 ? null : apart === undefined, atS: secondOf((apart ?? counted.at(-1))?.tick ?? -1) }];
+      const counted = arrivals.filter(({ tick, offDeg }) => offDeg <= ARRIVAL_DEG || !calledBehind(splitCallTick, tick));
+      const shown = counted.find(({ offDeg }) => offDeg > ARRIVAL_DEG) ?? counted.at(-1);
+      return [itemOf(
+        'bothThere', shown === undefined ? null : shown.offDeg <= ARRIVAL_DEG, shown?.tick ?? -1,
+        { value: shown?.offDeg ?? null, limit: ARRIVAL_DEG, unit: 'deg' },
+      )];
     },
   };
 }

@@ -4,7 +4,7 @@ import { ONE_DEGREE } from '../events.js';
 import { calledBehind, type Facts } from '../facts.js';
 import { isReaction } from '../outcome.js';
 import type { TaskRule } from '../../task/rule.js';
-import { secondOf, type Watcher } from './item.js';
+import { itemOf, secondsBetween, type Watcher } from './item.js';
 
 /** A side that moves faster than this with the drive at rest is still moving, deg/s. */
 const MOVES_DEG_PER_S = 0.05;
@@ -23,7 +23,10 @@ export function splitCalled(fixed: Fixed): Watcher {
     see: () => undefined,
     items(facts) {
       const asked = isForSplit(facts, fixed.task);
-      return [{ item: 'splitCalled', ok: asked ? calledBehind(facts.splitCallTick, facts.releaseTick) : null, atS: asked ? secondOf(facts.splitCallTick) : null }];
+      return [itemOf(
+        'splitCalled', asked ? calledBehind(facts.splitCallTick, facts.releaseTick) : null, facts.splitCallTick,
+        { value: secondsBetween(facts.releaseTick, facts.splitCallTick), limit: LOOK_TICKS / 100, unit: 's' },
+      )];
     },
   };
 }
@@ -45,7 +48,7 @@ export function secondLook(fixed: Fixed): Watcher {
     items(facts) {
       const asked = moves && isForSplit(facts, fixed.task);
       const ok = movingCallTick >= releaseTick && movingCallTick - releaseTick <= LOOK_TICKS;
-      return [{ item: 'secondLook', ok: asked ? ok : null, atS: asked ? secondOf(movingCallTick) : null }];
+      return [itemOf('secondLook', asked ? ok : null, movingCallTick, { value: secondsBetween(releaseTick, movingCallTick), limit: LOOK_TICKS / 100, unit: 's' })];
     },
   };
 }
@@ -55,21 +58,23 @@ export function leftAlone(fixed: Fixed): Watcher {
   let releaseTick = -1;
   let pressTick = -1;
   let again = -1; // first press behind the release
+  let presses = 0;
   let jammed = false;
   let onJam = -1;
   return {
     see(s) {
       if (s.limiterTripped === 1 && (s.leftJam === 1 || s.rightJam === 1)) jammed = true;
-      if (s.releaseTick !== releaseTick) { releaseTick = s.releaseTick; again = -1; }
+      if (s.releaseTick !== releaseTick) { releaseTick = s.releaseTick; again = -1; presses = 0; }
       if (s.pressTick === pressTick) return;
       pressTick = s.pressTick;
+      if (releaseTick >= 0 || jammed) presses += 1;
       if (releaseTick >= 0 && again < 0) again = pressTick;
       if (jammed && onJam < 0) onJam = pressTick;
     },
     items(facts) {
       const split = isForSplit(facts, fixed.task);
       const tick = onJam >= 0 ? onJam : split ? again : -1;
-      return [{ item: 'leftAlone', ok: split || jammed ? tick < 0 : null, atS: secondOf(tick) }];
+      return [itemOf('leftAlone', split || jammed ? tick < 0 : null, tick, { value: tick < 0 ? 0 : presses, limit: 0, unit: '1' })];
     },
   };
 }
@@ -88,7 +93,7 @@ export function leftAsIs(fixed: Fixed): Watcher {
     },
     items(facts) {
       const asked = isForSplit(facts, fixed.task);
-      return [{ item: 'leftAsIs', ok: asked ? changed < 0 : null, atS: asked ? secondOf(changed) : null }];
+      return [itemOf('leftAsIs', asked ? changed < 0 : null, changed)];
     },
   };
 }
