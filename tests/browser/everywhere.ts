@@ -75,6 +75,18 @@ export async function everywhere(options: OpenOptions, look: Look): Promise<void
   await to('#/course/1/1');
   await page.getByRole('button', { name: 'Start' }).waitFor();
   await look(page, 'step');
+  await to('#/drill/6/plan');
+  await page.getByRole('button', { name: 'Show the rest' }).waitFor();
+  await page.getByLabel('Reference speed').fill('many');
+  await look(page, 'plan, blank');
+  await page.getByLabel('Reference speed').fill('120');
+  await page.getByRole('button', { name: 'Check Reference speed' }).click();
+  await page.getByRole('button', { name: 'Show the rest' }).click();
+  await page.locator('.plan-card').waitFor();
+  await look(page, 'plan, worked out');
+  await to('#/drill/6');
+  await page.getByRole('heading', { name: 'Your plan' }).waitFor();
+  await look(page, 'brief with its plan');
   await to('#/drill/1?seed=3');
   await page.getByRole('button', { name: 'Start' }).waitFor();
   await look(page, 'brief');

@@ -15,8 +15,9 @@ test('addresses', () => {
   expect(routeOf('#/course')).toEqual({ page: 'courses' });
   expect(routeOf('#/course/2')).toEqual({ page: 'course', course: 2 });
   for (const page of ['step', 'step-run', 'step-say'] as const) expect(routeOf(fragmentOf({ page, course: 2, step: 13 }))).toEqual({ page, course: 2, step: 13 });
+  expect(routeOf(fragmentOf({ page: 'plan' }))).toEqual({ page: 'plan' });
   const id = '0123456789abcdef0123456789abcdef';
-  for (const page of ['own', 'own-run', 'own-say'] as const) expect(routeOf(fragmentOf({ page, id }))).toEqual({ page, id });
+  for (const page of ['own', 'own-run', 'own-say', 'own-plan'] as const) expect(routeOf(fragmentOf({ page, id }))).toEqual({ page, id });
   expect(routeOf('#/own?s=Az09-_')).toEqual({ page: 'own-link', code: 'Az09-_' });
   expect(routeOf(fragmentOf({ page: 'own-link', code: 'Az09-_' }))).toEqual({ page: 'own-link', code: 'Az09-_' });
 });
@@ -31,7 +32,7 @@ test('a seed that is none is left out', () => {
 });
 
 test('every address leads back to its page', () => {
-  const drill = fc.record({ page: fc.constantFrom('brief' as const, 'run' as const, 'say' as const), number: fc.integer({ min: 1, max: 9999 }), seed: fc.option(fc.integer({ min: 0, max: 0xffffffff })) });
+  const drill = fc.record({ page: fc.constantFrom('brief' as const, 'run' as const, 'say' as const, 'drill-plan' as const), number: fc.integer({ min: 1, max: 9999 }), seed: fc.option(fc.integer({ min: 0, max: 0xffffffff })) });
   fc.assert(fc.property(drill, (route) => { expect(routeOf(fragmentOf(route))).toEqual(route); }));
 });
 

@@ -20,8 +20,8 @@ export function Entry({ item, planned, settled, enter, check, show }: Props) {
   const value = enteredOf(item.id, planned);
   if (settled) return <Settled item={item} planned={planned} />;
   const ask = value === null
-    ? <button class="plain plan-do" type="button" onClick={() => show(item)}>Show me<span class="unseen">: {item.name}</span></button>
-    : <button class="plain plan-do" type="button" onClick={() => check(item.id)}>Check<span class="unseen">: {item.name}</span></button>;
+    ? <button class="plain plan-do" type="button" onClick={() => show(item)}>Show me<span class="unseen"> {item.name}</span></button>
+    : <button class="plain plan-do" type="button" onClick={() => check(item.id)}>Check<span class="unseen"> {item.name}</span></button>;
   if (item.kind === 'number') {
     return (
       <li class="plan-item">
