@@ -12,6 +12,14 @@ const NAMES: Readonly<Record<string, string>> = {
   times: 'Times at most', everyS: 'Again every', from: 'Who speaks', fault: 'Fault that ends',
   toFt: 'To', pathDeg: 'Path', withinS: 'Time to answer', to: 'To', order: 'Place among the shipped',
   onsetFromS: 'Onset from', onsetForS: 'Onset for', quiet: 'Quiet share', load: 'Workload', gaugeLocked: 'Gauge size locked', perRate: 'Of them at each rate',
+  // An airframe's, where the words of the key alone would not do.
+  landingDeg: 'Landing setting', deg: 'Position', tlaDeg: 'Lever angle', clMax: 'Greatest lift', clMaxAtStop: 'Greatest lift at the stop', clMaxFlapUpLeadingEdgeOut: 'Greatest lift, flap up, edge out',
+  takeOffT: 'Take-off mass', landingT: 'Landing mass', emptyT: 'Empty mass', areaM2: 'Area', spanM: 'Span', sectionSlopePerRad: 'Section lift slope',
+  staticThrustKN: 'Static thrust', fuelKgPerNs: 'Fuel for thrust', fuelBaseKgPerS: 'Fuel at idle', flapSine2: 'Flap, sine squared', oswald: 'Span efficiency', oswaldPerDeg: 'Change a degree',
+  stopDeg: 'Mechanical stop', noLoadRateDegPerS: 'Rate without load', windUpNmPerDeg: 'Wind-up', shearNm: 'Shear link', blowBackHoldKNm: 'Blow-back, held', blowBackDampingKNmSPerDeg: 'Blow-back, damping',
+  flapAreaM2: 'Flap area, one side', flapChordM: 'Flap chord', hinge: 'Hinge moment', hingePerDeg: 'Hinge moment a degree', clFlap: 'Roll of the flaps', clDamping: 'Roll damping',
+  flapEffectPerDeg2: 'Effect, change', controlRatePerS: 'Control rate', gyrationFactor: 'Radius of gyration', disturbanceSd: 'Disturbance', iceKt: 'Added in ice', radiusMm: 'Pointer length',
+  bothLiveTlaDeg: 'Lever, both engines', oneLiveTlaDeg: 'Lever, one engine', heightFt: 'Below height', wanderSdDeg: 'Wander', wanderStepDeg: 'Wander step',
 };
 
 /** Units that end a key's name, as keys write them. */
