@@ -46,6 +46,18 @@ export function Bench({ house, link }: Props) {
 function Opened({ link, ...props }: BenchProps & { readonly link: string | null }) {
   const { draft } = props;
   const listed = useSignal(draft.text.value === '');
+  useEffect(() => {
+    // One history for everything that is written here: the fields' own would bring back what stands no longer.
+    const onKey = (event: KeyboardEvent): void => {
+      const key = event.key.toLowerCase();
+      if (!(event.ctrlKey || event.metaKey) || event.altKey || (key !== 'z' && key !== 'y')) return;
+      event.preventDefault();
+      if (key === 'y' || event.shiftKey) draft.redo();
+      else draft.undo();
+    };
+    addEventListener('keydown', onKey);
+    return () => removeEventListener('keydown', onKey);
+  }, [draft]);
   const write = (): void => { listed.value = false; };
   return (
     <Page title="Bench" kind="bench">

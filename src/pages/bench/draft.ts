@@ -57,6 +57,10 @@ export interface Draft {
   saved(own: string): void;
   /** The next edit begins a step of its own. */
   part(): void;
+  /** What was being written when the page went away is here again, and nothing was written since. */
+  readonly found: ReadonlySignal<boolean>;
+  /** Leaves an empty bench. A step like any other. */
+  discard(): void;
 }
 
 /** The draft of this tab; made at the first look at the bench, and there for as long as the tab. */
@@ -65,9 +69,12 @@ let draft: Draft | null = null;
 /** @param known what files may refer to by name */
 export const theDraft = (known: Known): Draft => (draft ??= makeDraft(known, kept()));
 
+/** An empty bench. */
+const NOTHING: Kept = { kind: 'scenario', name: '', text: '', own: null, base: '' };
+
 /** @param from what was being written when the page went away; null where nothing was */
 export function makeDraft(known: Known, from: Kept | null): Draft {
-  const history = signal<History<Kept>>(begin(from ?? { kind: 'scenario', name: '', text: '', own: null, base: '' }));
+  const history = signal<History<Kept>>(begin(from ?? NOTHING));
   const now = computed(() => history.value.now);
   const kind = computed(() => now.value.kind);
   const text = computed(() => now.value.text);
@@ -117,5 +124,7 @@ export function makeDraft(known: Known, from: Kept | null): Draft {
       history.value = { ...history.value, now: { ...history.value.now, own, base: history.value.now.text } };
     },
     part: () => { history.value = part(history.value); },
+    found: computed(() => from !== null && from.text !== '' && history.value.past.length === 0 && history.value.now === from),
+    discard: () => step(NOTHING),
   };
 }

@@ -21,6 +21,9 @@ export function Files(props: FilesProps) {
       {draft.text.value !== '' && (
         <p class="note"><span>Being written: {draft.name.value === '' ? 'a file without a name' : draft.name.value}.</span> <button class="button quiet" type="button" onClick={write}>Go on</button></p>
       )}
+      {draft.text.value === '' && draft.canUndo.value && (
+        <p class="note" role="status"><span>The bench is empty.</span> <button class="button quiet" type="button" onClick={() => { draft.undo(); write(); }}>Undo: bring back what was there</button></p>
+      )}
       <section class="bench-new" aria-labelledby="bench-new-title">
         <h2 id="bench-new-title" class="ruled">New</h2>
         {BENCH_KINDS.map((kind) => <button key={kind} class="button quiet" type="button" onClick={() => open(kind, `new-${kind}`, KINDS[kind].blank)}>New {KINDS[kind].noun}</button>)}

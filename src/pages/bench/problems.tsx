@@ -1,7 +1,12 @@
 /** Everything that is wrong with the document, at once, each with its place; a press leads there. */
+import { useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
 import type { Problem } from '../../text/index.js';
 import type { BenchProps } from './bench.js';
 import { wrongWords } from './wrong.js';
+
+/** How long a hand rests before the count is told, ms. */
+const REST_MS = 800;
 
 interface Props extends BenchProps {
   /** Leads to the place of a problem in the text. */
@@ -11,9 +16,17 @@ interface Props extends BenchProps {
 export function Problems({ draft, lead }: Props) {
   const { problems, more } = draft.read.value;
   const count = problems.length + more;
+  const words = count === 0 ? 'No problem: it can be flown as it stands.' : count === 1 ? 'One problem: it cannot be flown as it stands.' : `${count} problems: it cannot be flown as it stands.`;
+  const said = useSignal(words);
+  useEffect(() => {
+    // Whoever hears the page is told once the hand rests, not at every letter.
+    const timer = setTimeout(() => { said.value = words; }, REST_MS);
+    return () => clearTimeout(timer);
+  }, [words]);
   return (
     <section class={count === 0 ? 'bench-problems' : 'bench-problems wrong'} aria-label="Problems">
-      <p role="status">{count === 0 ? 'No problem: it can be flown as it stands.' : count === 1 ? 'One problem: it cannot be flown as it stands.' : `${count} problems: it cannot be flown as it stands.`}</p>
+      <p class="unseen" role="status">{said.value}</p>
+      <p aria-hidden="true">{words}</p>
       {count > 0 && (
         <ol>
           {problems.map((problem) => {

@@ -1,6 +1,5 @@
 /** The document: above it its name and the way back, then form and text, and beside them what it comes to. */
 import { useSignal } from '@preact/signals';
-import { useEffect } from 'preact/hooks';
 import type { ComponentType } from 'preact';
 import { AirframePanel } from './airframes/panel.js';
 import type { BenchProps } from './bench.js';
@@ -38,18 +37,6 @@ export interface WriteProps extends BenchProps {
 export function Write({ list, ...props }: WriteProps) {
   const { draft } = props;
   const beside = useSignal(0);
-  useEffect(() => {
-    // One history for everything that is written here: the fields' own would bring back what stands no longer.
-    const onKey = (event: KeyboardEvent): void => {
-      const key = event.key.toLowerCase();
-      if (!(event.ctrlKey || event.metaKey) || event.altKey || (key !== 'z' && key !== 'y')) return;
-      event.preventDefault();
-      if (key === 'y' || event.shiftKey) draft.redo();
-      else draft.undo();
-    };
-    addEventListener('keydown', onKey);
-    return () => removeEventListener('keydown', onKey);
-  }, [draft]);
   const kind = draft.kind.value;
   const panels = PANELS[kind];
   const Beside = (panels[beside.value] ?? panels[0] as Panel).is;
@@ -60,11 +47,13 @@ export function Write({ list, ...props }: WriteProps) {
         <h1>
           <span class="unseen">Bench: {KINDS[kind].noun} {draft.name.value}</span>
           <input class="bench-name" type="text" aria-label="Name of the file" value={draft.name.value} maxLength={64} spellcheck={false} onInput={({ currentTarget: { value } }) => draft.rename(value)} onBlur={() => draft.part()} />
-          <small>{KINDS[kind].noun}</small>
+          <small>{KINDS[kind].noun}{draft.unsaved.value ? ', kept while you write, not on the shelf yet' : ''}</small>
         </h1>
         <button class="plain" type="button" disabled={!draft.canUndo.value} onClick={draft.undo}>Undo</button>
         <button class="plain" type="button" disabled={!draft.canRedo.value} onClick={draft.redo}>Redo</button>
+        <button class="plain" type="button" onClick={draft.discard}>Discard</button>
       </header>
+      {draft.found.value && <p class="small" role="status">This was being written when the page went away; here it is as it was.</p>}
       <Share {...props} />
       {kind === 'scenario' && <Picture {...props} />}
       <Problems {...props} lead={({ line, column }) => { by.value = 'text'; place.value = { line, column }; }} />

@@ -81,19 +81,19 @@ export function NumberField(props: FieldProps) {
   };
   const shown = typed.value ?? (value === undefined ? '' : isNumber ? String(value) : isWritten(value) ? figure(value) : JSON.stringify(value));
   return (
-    <label class={wrong ? 'field wrong' : 'field'}>
-      <span class="field-name">{label}</span>
-      <span class="field-in">
-        <input
+    <div class={wrong ? 'field wrong' : 'field'}>
+      <label>
+        <span class="field-name">{label}</span>
+        <span class="field-in"><input
           type="text" role="spinbutton" inputMode="decimal" id={idOf(path)} value={shown} placeholder={typeof of.fallback === 'number' ? String(of.fallback) : ''} autocomplete="off"
           aria-valuemin={shape.min} aria-valuemax={shape.max} {...(isNumber ? { 'aria-valuenow': value, 'aria-valuetext': `${value}${shape.unit === '1' ? '' : ` ${shape.unit}`}` } : {})}
           aria-describedby={described(path, wrong)} aria-invalid={wrong} aria-required={of.required}
           onInput={({ currentTarget }) => write(currentTarget.value)} onKeyDown={onKey} onBlur={() => { typed.value = null; draft.part(); }}
-        />
-        {shape.unit !== '1' && <span class="field-unit">{shape.unit}</span>}
-      </span>
+        /></span>
+      </label>
+      {shape.unit !== '1' && <span class="field-unit" aria-hidden="true">{shape.unit}</span>}
       <Under {...props} own={own} />
-    </label>
+    </div>
   );
 }
 
@@ -110,13 +110,13 @@ export function WordField(props: FieldProps) {
   ];
   const choose = (to: string | number): void => draft.put(path, to === '' ? undefined : to);
   if (choices.length > 4) return (
-    <label class={wrong ? 'field wrong' : 'field'}>
-      <span class="field-name">{label}</span>
-      <select id={idOf(path)} value={String(chosen)} aria-describedby={described(path, wrong)} onChange={({ currentTarget: { value: to } }) => choose(shape.words.find((word) => String(word) === to) ?? to)}>
+    <div class={wrong ? 'field wrong' : 'field'}>
+      <span class="field-name" aria-hidden="true">{label}</span>
+      <select id={idOf(path)} aria-label={label} value={String(chosen)} aria-describedby={described(path, wrong)} onChange={({ currentTarget: { value: to } }) => choose(shape.words.find((word) => String(word) === to) ?? to)}>
         {choices.map(([word, name]) => <option key={word} value={String(word)}>{name}</option>)}
       </select>
       <Under {...props} />
-    </label>
+    </div>
   );
   return (
     <div class={`field${wrong ? ' wrong' : ''}${choices.some(([, name]) => name.length > 9) ? ' field-wide' : ''}`} role="radiogroup" aria-label={label} aria-describedby={described(path, wrong)}>
@@ -172,11 +172,13 @@ export function TextField(props: FieldProps) {
     onBlur: () => draft.part(),
   };
   return (
-    <label class={`field field-long${wrong ? ' wrong' : ''}`}>
-      <span class="field-name">{label}{aside !== undefined && <em>{aside}</em>}</span>
-      {(shape.max ?? 0) > LONG ? <textarea rows={3} {...shared} /> : <input type="text" autocomplete="off" {...shared} />}
+    <div class={`field field-long${wrong ? ' wrong' : ''}`}>
+      <label>
+        <span class="field-name">{label}{aside !== undefined && <> <em>{aside}</em></>}</span>
+        {(shape.max ?? 0) > LONG ? <textarea rows={3} {...shared} /> : <input type="text" autocomplete="off" {...shared} />}
+      </label>
       <Under {...props} />
-    </label>
+    </div>
   );
 }
 

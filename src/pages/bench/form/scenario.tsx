@@ -100,13 +100,13 @@ function AirframeField({ draft, kit }: Omit<Props, 'shape'>) {
   const value = valueAt(draft.json.value, ['airframe']);
   const name = typeof value === 'string' ? value : '';
   return (
-    <label class="field">
-      <span class="field-name">Airframe</span>
-      <select value={name} onChange={({ currentTarget: { value: to } }) => draft.put(['airframe'], to)}>
+    <div class="field">
+      <span class="field-name" aria-hidden="true">Airframe</span>
+      <select aria-label="Airframe" value={name} onChange={({ currentTarget: { value: to } }) => draft.put(['airframe'], to)}>
         {!kit.airframes.has(name) && <option value={name}>{name === '' ? 'written in full' : name}</option>}
         {[...kit.airframes].map(([key, { title }]) => <option key={key} value={key}>{title}</option>)}
       </select>
-    </label>
+    </div>
   );
 }
 

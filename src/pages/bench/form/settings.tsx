@@ -23,13 +23,13 @@ export function SettingsField({ draft, path, of, airframe }: FieldProps & { read
       <label>
         <span class="field-name">Settings to reach, in order</span>
         <span class="field-in">
-          <input
-            type="text" id={idOf(path)} inputMode="decimal" autocomplete="off" value={typed.value ?? list.map(String).join(', ')} aria-describedby={described(path, wrong)} aria-invalid={wrong}
-            onInput={({ currentTarget: { value } }) => write(value)} onBlur={() => { typed.value = null; draft.part(); }}
-          />
-          <span class="field-unit">deg</span>
+        <input
+          type="text" id={idOf(path)} inputMode="decimal" autocomplete="off" value={typed.value ?? list.map(String).join(', ')} aria-describedby={described(path, wrong)} aria-invalid={wrong}
+          onInput={({ currentTarget: { value } }) => write(value)} onBlur={() => { typed.value = null; draft.part(); }}
+        />
         </span>
       </label>
+      <span class="field-unit" aria-hidden="true">deg</span>
       {airframe !== null && (
         <span class="setting-names" role="group" aria-label="Add a setting">
           {airframe.settings.map(({ deg, name }) => <button key={deg} class="plain" type="button" aria-label={`Then ${name}`} disabled={list.at(-1) === deg} onClick={() => { typed.value = null; draft.put([...path, list.length], deg); }}>+ {name}</button>)}

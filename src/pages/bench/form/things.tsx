@@ -83,13 +83,12 @@ export function Things({ draft, list, shape }: Props) {
           );
         })}
       </ol>
-      <label class="thing-add">
-        <span class="unseen">Add {noun === 'event' ? 'an event' : 'a fault'}</span>
-        <select value="" onChange={({ currentTarget }) => { const kind = currentTarget.value; currentTarget.value = ''; add(kind); }}>
+      <div class="thing-add">
+        <select aria-label={noun === 'event' ? 'Add an event' : 'Add a fault'} value="" onChange={({ currentTarget }) => { const kind = currentTarget.value; currentTarget.value = ''; add(kind); }}>
           <option value="">{noun === 'event' ? 'Add an event …' : 'Add a fault …'}</option>
           {[...shape.options].map(([kind, option]) => <option key={kind} value={kind}>{kind} – {(option.keys.get(by)?.shape.description ?? '').replace(/\.$/, '')}</option>)}
         </select>
-      </label>
+      </div>
       <p class="unseen" role="status">{told.value}</p>
     </div>
   );
@@ -121,13 +120,13 @@ function One({ draft, list, index, shape, thing }: OneProps) {
   return (
     <>
       <Fields>
-        <label class="field field-kind">
-          <span class="field-name">{by === 'kind' ? 'What goes wrong' : 'What happens'}</span>
-          <select value={kind} onChange={({ currentTarget: { value } }) => change(value)}>
+        <div class="field field-kind">
+          <span class="field-name" aria-hidden="true">{by === 'kind' ? 'What goes wrong' : 'What happens'}</span>
+          <select aria-label={by === 'kind' ? 'What goes wrong' : 'What happens'} value={kind} onChange={({ currentTarget: { value } }) => change(value)}>
             {!shape.options.has(kind) && <option value={kind}>{kind}</option>}
             {[...shape.options].map(([one, { keys }]) => <option key={one} value={one}>{one} – {(keys.get(by)?.shape.description ?? '').replace(/\.$/, '')}</option>)}
           </select>
-        </label>
+        </div>
         {fields.map(([key, of]) => <Field key={`${kind} ${key}`} draft={draft} path={[...path, key]} of={of} />)}
         {option !== undefined && <Field draft={draft} path={[...path, 'name']} of={option.keys.get('name') as Parameters<typeof Field>[0]['of']} label="Name in the file" />}
       </Fields>

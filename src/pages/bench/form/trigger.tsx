@@ -48,13 +48,12 @@ function Condition(props: Props & { readonly remove: (() => void) | null }) {
   const become = (to: TriggerKind): void => draft.put(path, triggerOf(to, when, draft.json.value, others[0] ?? ''));
   return (
     <div class={group === null ? 'condition' : 'condition condition-group'}>
-      <label class="field">
-        <span class="unseen">Acts</span>
-        <select value={kind ?? ''} onChange={({ currentTarget: { value } }) => become(value as TriggerKind)}>
+      <div class="field">
+        <select aria-label="Acts" value={kind ?? ''} onChange={({ currentTarget: { value } }) => become(value as TriggerKind)}>
           {kind === null && <option value="">choose</option>}
           {kinds.map((one) => <option key={one} value={one}>{TRIGGERS[one]}</option>)}
         </select>
-      </label>
+      </div>
       {group === null ? <Leaf {...props} when={when} kind={kind} others={others} /> : <Group {...props} when={when} group={group} />}
       {remove !== null && <button class="plain" type="button" aria-label="Take this condition away" onClick={remove}>Take away</button>}
       {group === null && depth === 0 && kind !== null && (
@@ -86,12 +85,12 @@ function Leaf({ draft, path, shape, when, kind, others }: Props & { readonly whe
     );
     case 'after': return (
       <>
-        <label class="field">
-          <span class="field-name">Behind</span>
-          <select value={word(when['after'])} onChange={({ currentTarget: { value } }) => draft.put([...path, 'after'], value)}>
+        <div class="field">
+          <span class="field-name" aria-hidden="true">Behind</span>
+          <select aria-label="Behind" value={word(when['after'])} onChange={({ currentTarget: { value } }) => draft.put([...path, 'after'], value)}>
             {[...new Set([...others, word(when['after'])])].map((name) => <option key={name} value={name}>{name}</option>)}
           </select>
-        </label>
+        </div>
         {number('delayS', 'Waits')}
       </>
     );

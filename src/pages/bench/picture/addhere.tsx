@@ -41,13 +41,12 @@ export function AddHere({ draft, ruler, value, x, room, forwards, close }: Props
     <div ref={box} class="add-here" role="dialog" aria-label={`Add ${where}`} style={{ left: `${Math.max(0, Math.min(room - WIDTH, x - WIDTH / 2))}px` }} onKeyDown={(event) => { if (event.key === 'Escape') close(); }}>
       <p>{where.charAt(0).toUpperCase() + where.slice(1)}</p>
       {(['faults', 'events'] as const).map((list) => (
-        <label key={list} class="thing-add">
-          <span class="unseen">Add {LISTS[list].noun} here</span>
-          <select value="" onChange={({ currentTarget }) => add(list, choiceOf(list), currentTarget.value)}>
+        <div key={list} class="thing-add">
+          <select aria-label={`Add ${LISTS[list].noun} here`} value="" onChange={({ currentTarget }) => add(list, choiceOf(list), currentTarget.value)}>
             <option value="">{list === 'faults' ? 'Add a fault …' : 'Add an event …'}</option>
             {[...choiceOf(list).options].map(([kind, option]) => <option key={kind} value={kind}>{kind} – {(option.keys.get(LISTS[list].by)?.shape.description ?? '').replace(/\.$/, '')}</option>)}
           </select>
-        </label>
+        </div>
       ))}
       <button class="plain" type="button" onClick={close}>Add nothing</button>
     </div>

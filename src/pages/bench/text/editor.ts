@@ -41,7 +41,7 @@ export function openEditor(host: HTMLElement, text: string, wiring: Wiring): Edi
     doc: text,
     extensions: [
       lineNumbers(), highlightActiveLineGutter(), indentUnit.of('  '), EditorState.tabSize.of(2), indentOnInput(), bracketMatching({ brackets: '{}[]' }), closeBrackets(),
-      autocompletion({ override: [completing(wiring)], activateOnTyping: true, icons: false, defaultKeymap: false }),
+      autocompletion({ override: [completing(wiring)], activateOnTyping: true, interactionDelay: 0, icons: false, defaultKeymap: false }),
       lintGutter(), telling(wiring), grammar, theme, EditorView.lineWrapping,
       keymap.of([...closeBracketsKeymap, ...completionKeymap, { key: 'Tab', run: acceptCompletion }, ...lintKeymap, ...defaultKeymap]),
       EditorView.contentAttributes.of({ 'aria-label': 'Text', spellcheck: 'false' }),
