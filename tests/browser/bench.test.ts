@@ -201,7 +201,7 @@ test('from an empty bench to a link in 25 actions: the right side lags from 8 de
   // Tried: it acts in the run beside it, and many runs tell how hard it is.
   await expect.poll(() => mark(page, 'lag').textContent()).toMatch(/lag \d+(\.\d)? s/);
   await press(/^Sweep/);
-  await page.locator('.sweep .difficulty').waitFor();
+  await page.locator('[data-sweep]').waitFor();
   await press('Copy link');
   await page.locator('.handed input').waitFor();
   expect(actions).toBeLessThanOrEqual(25);
