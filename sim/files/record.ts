@@ -23,10 +23,18 @@ export const commandSchema = z.discriminatedUnion('do', [...handShapes(hand), ..
 
 const nullable = <T extends z.ZodMiniType>(schema: T) => z.nullable(schema);
 
+const timing = z.strictObject({
+  medianS: quantity('Median from the frame that drew a plain change to the release.', 's', 0, 10),
+  sdS: quantity('Standard deviation of the same.', 's', 0, 10),
+  releases: whole('Releases of the check.', '1', 2, 100),
+  input: text('Kinds of input it was made with.', 80),
+});
+
 const device = z.strictObject({
   isolated: z.boolean().check(z.meta({ description: 'The page was isolated, so its clock is fine-grained.' })),
   clockGrainMs: quantity('Grain of the clock.', 'ms', 0, 1000),
   renderer: text('What drew the canvas.', 40),
+  timing: z.optional(timing.check(z.meta({ description: 'The last timing check on this screen; left out where none was made.' }))),
   input: text('Kinds of input used: mouse, touch, pen, key, gamepad, gamepad by frames (stamped by the frame that saw it), script.', 80),
   assisted: z.optional(z.array(word('A help that was in use: a switch that stays pressed, or spoken pointers.', ['latchedHold', 'spokenPointers'])).check(
     z.minLength(1), z.maxLength(2), z.refine((helps) => new Set(helps).size === helps.length, { error: 'each help once' }),

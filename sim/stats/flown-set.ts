@@ -5,6 +5,7 @@ import { realisedRates } from '../set/held.js';
 import type { ReadySet } from '../set/ready.js';
 import { conditionOf, gaugeKeyOf } from './condition.js';
 import { personOf, type Person } from './person.js';
+import { isFit } from './timing-check.js';
 import { TRIAL_OUTCOMES, type JudgedTrial, type TrialOutcome } from './trial.js';
 
 export interface FlownSet {
@@ -16,6 +17,8 @@ export interface FlownSet {
   readonly assisted: number;
   /** The gauge was not of one size throughout: its runs are not one condition. */
   readonly gaugeChanged: boolean;
+  /** Runs on a device that a timing check found not fit. */
+  readonly unfit: number;
   readonly limitDeg: number;
 }
 
@@ -61,6 +64,7 @@ export function flownSet(of: ReadySet, records: readonly RunRecord[], rates = ra
     void: trials.filter(({ outcome }) => outcome === 'void').length,
     assisted: records.filter(({ device }) => (device.assisted ?? []).length > 0).length,
     gaugeChanged: sizes.size > 1 || records.some(({ gauge }) => gauge.changed === true),
+    unfit: records.filter(({ device: { timing } }) => timing !== undefined && !isFit(timing)).length,
     limitDeg: of.set.limitDeg,
   };
 }

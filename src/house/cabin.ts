@@ -21,7 +21,7 @@ export async function fly(cabin: Cabin, keeping: Keeper, app: string): Promise<F
   const { at, sight } = cabin.place(flown.airframe.gauge);
   const running = startDrill({
     ...flown, app, ...(cabin.plan === undefined ? {} : { plan: cabin.plan }),
-    device: { isolated: crossOriginIsolated, clockGrainMs: grainMs(), renderer: RENDERER, input: '', ...(cabin.assisted.length > 0 ? { assisted: [...cabin.assisted] } : {}) },
+    device: { isolated: crossOriginIsolated, clockGrainMs: grainMs(), renderer: RENDERER, input: '', ...(cabin.assisted.length > 0 ? { assisted: [...cabin.assisted] } : {}), ...(cabin.timing === null ? {} : { timing: cabin.timing }) },
     gauge: sight,
   });
   const { panel } = running;

@@ -11,6 +11,7 @@ import { card, keys } from './keys.js';
 import { plan } from './plan.js';
 import { own } from './own.js';
 import { switches } from './switches.js';
+import { timing } from './timing.js';
 
 const APP = 'evenhand 0.1.0';
 
@@ -29,6 +30,7 @@ export const house: House = {
   keyCard: card,
   keys,
   switches,
+  timing,
   unlock() {
     endSample();
     speaker.unlock();

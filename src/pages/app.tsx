@@ -31,6 +31,7 @@ export function App({ house }: { house: House }) {
     case 'settings': return <Setup house={house} />;
     case 'size': return <Later title="True size" kind="setup" fetch={async () => (await import('./size/page.js')).SizePage} props={{ house }} />;
     case 'switches': return <Later title="Switches and levers" kind="setup" fetch={async () => (await import('./switches/page.js')).SwitchesPage} props={{ house }} />;
+    case 'timing': return <Later title="Timing check" kind="setup" fetch={async () => (await import('./timing/page.js')).TimingPage} props={{ house }} />;
     case 'set': return <SetPage key={now.number} house={house} number={now.number} />;
     case 'set-run': return <SetRun key={now.number} house={house} number={now.number} />;
     case 'set-say': return <SetSay key={now.number} house={house} number={now.number} />;

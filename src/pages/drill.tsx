@@ -15,6 +15,7 @@ import { planFor } from './plan/kept.js';
 import { size } from './size/choices.js';
 import { look as lookAtScreen, pxPerMm, screenName } from './size/screen.js';
 import { differences, sameAgain, sightOf, wishOf, type Sight } from './size/sight.js';
+import { timingNow } from './timing/kept.js';
 import { keepFocus, Tabs } from './tabs.js';
 import { Frozen, Talk } from './talk.js';
 import { Twins } from './twins.js';
@@ -91,7 +92,7 @@ export function Drill({ house, of, name, lock = null, over: isOver, left: isLeft
       },
       letters: () => letters.value, bindings: () => bindings.value, pads: () => pads.value, onEnd,
       latched: () => latchedHold.value, mute: () => { muted.value = !muted.value; }, loudness,
-      assisted: helpsInUse(), ...planned(of),
+      assisted: helpsInUse(), timing: timingNow(), ...planned(of),
       onPause: (why) => { paused.value = why; },
     }).then((begun) => {
       flight = begun;

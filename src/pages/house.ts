@@ -17,6 +17,7 @@ import type { SetCard } from './setcard.js';
 import type { KeyChanges } from './settings.js';
 import type { SetLock } from './size/lock.js';
 import type { PadChanges, SwitchHouse } from './switches/house.js';
+import type { TimingHouse } from './timing/house.js';
 
 /** A drill as its brief may tell of it. */
 export interface DrillCard {
@@ -76,6 +77,8 @@ export interface Cabin {
   readonly latched: () => boolean;
   /** Helps that are in use and mark the record; none if left out. */
   readonly assisted: NonNullable<RunRecord['device']['assisted']>;
+  /** The last timing check on this screen; null: none was made. */
+  readonly timing: NonNullable<RunRecord['device']['timing']> | null;
   /** What the trainee planned before the run, for its record. */
   readonly plan?: RunRecord['plan'];
   /** The sound of the page off or on. */
@@ -136,6 +139,7 @@ export interface House {
   keyCard(changes: KeyChanges): readonly KeyLine[];
   readonly keys: Keys;
   readonly switches: SwitchHouse;
+  readonly timing: TimingHouse;
   /** In the very press that starts a run: a browser gives no sound to a page that nobody has touched. */
   unlock(): void;
   /** Plays a sound of a run for a moment. @param loudness 0 to 1, asked again as it plays */

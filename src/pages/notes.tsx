@@ -1,5 +1,6 @@
 /** Under the charts: what one run does not say, and the facts of the record, which a printed report needs. */
 import type { RunRecord } from '../../sim/files/index.js';
+import { isFit } from '../../sim/stats/timing-check.js';
 import type { Facts } from './course.js';
 import { notesOf } from './proofs.js';
 
@@ -26,6 +27,7 @@ export function RecordFacts({ run }: { run: RunRecord }) {
     ['Gauge', gaugeWords(run)],
     ...(gauge.distanceMm === undefined || gauge.apartDeg === undefined ? [] : [['Eye', `${gauge.distanceMm} mm away, as stated; speed and gauge ${gauge.apartDeg.toFixed(0)}° apart`] as const]),
     ['Clock', device.renderer === 'none' ? 'none' : `${device.isolated ? 'fine' : 'coarse'}, grain ${device.clockGrainMs.toFixed(3)} ms`],
+    ...(device.timing === undefined ? [] : [['Timing check', `${isFit(device.timing) ? 'fit' : 'not fit for timing'}: median ${device.timing.medianS.toFixed(2)} s, sd ${device.timing.sdS.toFixed(2)} s, by ${device.timing.input}`] as const]),
     ['Written by', `${run.app}, model ${run.model}`], ['Digest', `${run.digest.slice(0, 16)} …`],
   ];
   return (

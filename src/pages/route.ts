@@ -6,7 +6,7 @@ export type Route =
   | { readonly page: 'set' | 'set-run' | 'set-say'; readonly number: number }
   | { readonly page: 'practice' | 'practice-run' }
   | { readonly page: 'debrief' }
-  | { readonly page: 'settings' | 'size' | 'switches' }
+  | { readonly page: 'settings' | 'size' | 'switches' | 'timing' }
   | { readonly page: 'logbook' }
   | { readonly page: 'person' }
   | { readonly page: 'plan' }
@@ -33,7 +33,7 @@ export function routeOf(fragment: string): Route {
   if (path === '') return { page: 'choose' };
   if (path === 'debrief') return { page: 'debrief' };
   if (path === 'settings') return { page: 'settings' };
-  if (path === 'size' || path === 'switches') return { page: path };
+  if (path === 'size' || path === 'switches' || path === 'timing') return { page: path };
   if (path === 'logbook') return { page: 'logbook' };
   if (path === 'practice') return { page: 'practice' };
   if (path === 'practice/run') return { page: 'practice-run' };
@@ -65,7 +65,7 @@ function seedOf(query: string): number | null {
   return text !== null && /^\d{1,10}$/.test(text) && Number(text) <= 0xffffffff ? Number(text) : null;
 }
 
-const DEVICES = { size: '#/size', switches: '#/switches' } as const;
+const DEVICES = { size: '#/size', switches: '#/switches', timing: '#/timing' } as const;
 const PLAIN = { choose: '#/', debrief: '#/debrief', settings: '#/settings', ...DEVICES, logbook: '#/logbook', person: '#/person', plan: '#/plan', practice: '#/practice', courses: '#/course', 'practice-run': '#/practice/run' } as const;
 const BEHIND = { step: '', 'step-run': '/run', 'step-say': '/say', own: '', 'own-run': '/run', 'own-say': '/say', 'own-plan': '/plan', set: '', 'set-run': '/run', 'set-say': '/say', brief: '', run: '/run', say: '/say', 'drill-plan': '/plan' } as const;
 

@@ -48,6 +48,7 @@ export function SetResult({ house, set, one }: { house: House; set: SetCard; one
           <li>{counts.runs} runs: {counts.caught} caught, {counts.late} late, {counts.missed} missed, {counts.undecided} undecided, {counts.falseRelease} false releases, {counts.held} quiet and held{result.void > 0 && `, ${result.void} void`}.</li>
           {result.assisted > 0 && <li>{result.assisted} of them were assisted. Compare them with assisted runs alone.</li>}
           {result.gaugeChanged && <li>The gauge changed its size within the set, so its runs are not one condition.</li>}
+          {result.unfit > 0 && <li>{result.unfit} of them were flown with a hand and a device that the timing check found not fit: degrees at release come out larger than what was seen.</li>}
           <li>Points, for pace and not for skill: {Math.round(counts.points)} in all, {counts.meanPoints.toFixed(1)} a run.</li>
           <li>You knew that splits would come. A split that nobody expects is met later; by how much, no drill can say.</li>
           <li>The three numbers belong together: earlier releases with more false ones are a moved hand, not a better eye. Learning inside a set cannot be seen.</li>

@@ -3,6 +3,7 @@ import { batch, effect, signal, type Signal } from '@preact/signals';
 import { read, write } from './kept.js';
 import { AS_IT_COMES, size, type SizeChoices } from './size/choices.js';
 import type { PadChanges } from './switches/house.js';
+import { timing, type KeptTiming } from './timing/kept.js';
 
 export type Look = 'system' | 'day' | 'night';
 
@@ -90,13 +91,14 @@ export interface Choices {
   readonly volume: number;
   readonly size: SizeChoices;
   readonly pads: PadChanges;
+  readonly timing: KeptTiming | null;
 }
 
-export const DEFAULT_CHOICES: Choices = { look: 'system', letters: true, bindings: {}, latchedHold: false, spokenPointers: false, muted: false, volume: DEFAULT_VOLUME, size: AS_IT_COMES, pads: {} };
+export const DEFAULT_CHOICES: Choices = { look: 'system', letters: true, bindings: {}, latchedHold: false, spokenPointers: false, muted: false, volume: DEFAULT_VOLUME, size: AS_IT_COMES, pads: {}, timing: null };
 
 export const choicesNow = (): Choices => ({
   look: look.value, letters: letters.value, bindings: bindings.value, latchedHold: latchedHold.value, spokenPointers: spokenPointers.value,
-  muted: muted.value, volume: volume.value, size: size.value, pads: pads.value,
+  muted: muted.value, volume: volume.value, size: size.value, pads: pads.value, timing: timing.value,
 });
 
 export function setChoices(to: Choices): void {
@@ -110,6 +112,7 @@ export function setChoices(to: Choices): void {
     volume.value = to.volume;
     size.value = to.size;
     pads.value = to.pads;
+    timing.value = to.timing;
   });
 }
 

@@ -9,7 +9,9 @@ import { cameFrom } from './session.js';
 import { SetupKeys } from './setupKeys.js';
 import { size } from './size/choices.js';
 import { pxPerMm } from './size/screen.js';
+import { timing } from './timing/kept.js';
 import { Told } from './told.js';
+import { isFit } from '../../sim/stats/timing-check.js';
 
 const LOOKS: readonly (readonly [Look, string])[] = [['day', 'Day'], ['night', 'Night'], ['system', 'System']];
 const MARKED = 'A run flown with it is marked assisted in its record and kept apart from the others.';
@@ -61,6 +63,7 @@ function Devices() {
       stands: scale === null ? 'this screen is not measured' : `${scale.toFixed(2)} px a millimetre, ${size.value.isTrue ? 'true size' : 'gauge fills the window'}`,
     },
     { to: 'switches', name: 'Switches and levers', says: 'Give a switch box, a lever or a gamepad its part in the run.', stands: devices === 0 ? 'none known' : `${devices} known` },
+    { to: 'timing', name: 'Timing check', says: 'One minute, if you like: are screen and switch quick and even enough?', stands: timing.value === null ? 'not made' : isFit(timing.value) ? 'fit for timing' : 'not fit for timing' },
   ] as const;
   return (
     <section class="devices" aria-labelledby="devices">

@@ -43,6 +43,14 @@ export async function everywhere(options: OpenOptions, look: Look): Promise<void
   await page.locator('[data-does="lever"]').click();
   await page.getByRole('button', { name: 'Done' }).waitFor();
   await look(page, 'switches, a lever asked for');
+  await page.evaluate(() => {
+    const { width, height } = screen;
+    localStorage.setItem('evenhand.timing', JSON.stringify({ medianS: 0.31, sdS: 0.2, releases: 20, input: 'key', screen: `${width}x${height}@${devicePixelRatio}` }));
+  });
+  await to('#/timing');
+  await page.getByText('Not fit for timing.').waitFor();
+  await look(page, 'timing check, not fit');
+  await page.evaluate(() => localStorage.removeItem('evenhand.timing'));
   for (const nowhere of ['#/nowhere', '#/drill/777', '#/debrief']) {
     await to(nowhere);
     await page.locator('h1').waitFor();
