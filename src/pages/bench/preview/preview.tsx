@@ -26,7 +26,7 @@ export function Preview(props: BenchProps) {
   const seen = now?.seen.value ?? null;
   const waits = draft.read.value.value === null;
   return (
-    <section class="preview" aria-label="Preview">
+    <div class="preview">
       <WhoFlies {...props} />
       {waits && <p class="note waits"><span>{seen === null ? 'Nothing to fly yet: the text has problems.' : 'The text has problems. This is what it came to before.'}</span></p>}
       {now?.failed.value != null && <p class="note" role="alert"><span>This could not be flown: {now.failed.value}.</span></p>}
@@ -35,7 +35,7 @@ export function Preview(props: BenchProps) {
       {seen !== null && <StartHereButton {...props} seen={seen} stale={waits || now?.flying.value === true} />}
       <Variants {...props} />
       <Sweep {...props} />
-    </section>
+    </div>
   );
 }
 
