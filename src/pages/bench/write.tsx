@@ -7,6 +7,7 @@ import { Coverage } from './coverage/coverage.js';
 import { Form } from './form/form.js';
 import { KINDS, type BenchKind } from './kinds.js';
 import { Lesson } from './lesson/lesson.js';
+import { Parameters } from './parameters/parameters.js';
 import { Picture } from './picture/picture.js';
 import { Preview } from './preview/preview.js';
 import { by, place } from './looked.js';
@@ -71,6 +72,7 @@ export function Write({ list, ...props }: WriteProps) {
               {panels.map(({ name }, index) => <button key={name} class="plain" type="button" aria-pressed={beside.value === index} onClick={() => { beside.value = index; }}>{name}</button>)}
             </div>
           )}
+          <Parameters draft={draft} />
           <Beside {...props} />
         </section>
       </div>

@@ -2,7 +2,7 @@
 import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { allowedBy, type Key } from '../../../../sim/files/index.js';
-import type { Path } from '../../../text/index.js';
+import { parametersOf, type Path } from '../../../text/index.js';
 import type { Draft } from '../draft.js';
 import { figure, isWritten } from '../words.js';
 import { wrongSentence } from '../wrong.js';
@@ -60,12 +60,14 @@ export function NumberField(props: FieldProps) {
   if (shape.kind !== 'number') return null;
   const value = valueAt(draft.json.value, path);
   const isNumber = typeof value === 'number';
-  const own = typed.value === null || typed.value.trim() === '' ? null : numberOf(typed.value) === null ? `Is “${typed.value}”; needs a number.` : null;
+  const isParameter = (text: string): boolean => parametersOf(draft.json.value).some(({ name }) => name === text.trim());
+  const own = typed.value === null || typed.value.trim() === '' || isParameter(typed.value) ? null : numberOf(typed.value) === null ? `Is “${typed.value}”; needs a number.` : null;
   const wrong = own !== null || problemsAt(draft, path).length > 0;
   const write = (text: string): void => {
     typed.value = text;
     const next = numberOf(text);
     if (next !== null) draft.put(path, next, stepName(path));
+    else if (isParameter(text)) draft.put(path, { parameter: text.trim() }, stepName(path));
     else if (text.trim() === '' && !of.required) draft.put(path, undefined, stepName(path));
   };
   const step = (by: number): void => {
