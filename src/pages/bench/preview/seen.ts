@@ -5,6 +5,7 @@ import type { Preview } from '../../../../sim/index.js';
 import type { BenchProps } from '../bench.js';
 import { acted } from './acted.js';
 import { flyOrder } from './fly-order.js';
+import { cursor } from './chosen.js';
 import { openHand } from './hand.js';
 import { orderOf, readyOf, type FlightOrder } from './order.js';
 
@@ -36,6 +37,8 @@ export function openPreview(props: Pick<BenchProps, 'draft' | 'kit'>): Previewin
   const show = (order: FlightOrder, preview: Preview): void => {
     seen.value = { order, scenario: readyOf(order), preview };
     acted.value = preview.acted;
+    // At first the cursor stands where the run was decided.
+    if (cursor.peek() === 0) cursor.value = preview.flight.score.releaseS ?? preview.flight.score.onsetS ?? 0;
     failed.value = null;
     flying.value = false;
   };

@@ -11,7 +11,7 @@ interface Props {
   readonly limit?: { readonly value: number; readonly word: string };
 }
 
-const W = 520;
+const W = 400;
 const H = 96;
 const FOOT = 74;
 const HEAD = 18;
