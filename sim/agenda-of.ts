@@ -38,7 +38,7 @@ export function agendaOf(scenario: Pick<ReadyScenario, 'faults' | 'events'>, see
   if (book.names.size > MOST_MEMOS) throw new RangeError(`${book.names.size} names behind after; at most ${MOST_MEMOS}`);
   const order = new Map(inOrder.map((entry, at) => [entry, at]));
   const timed = inOrder.filter((entry) => entry.when === null).sort((a, b) => a.tick - b.tick || (order.get(a) as number) - (order.get(b) as number));
-  return { entries, inOrder, timed, watched: inOrder.filter((entry) => entry.when !== null), leaves: book.leaves, turns: [] };
+  return { entries, inOrder, timed, watched: inOrder.filter((entry) => entry.when !== null), byHand: 0, leaves: book.leaves, turns: [] };
 }
 
 /** A thing that acts several times, `everyS` apart and at no fixed time, counts from when it first acted. */

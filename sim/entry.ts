@@ -57,6 +57,8 @@ export interface Agenda {
   readonly timed: readonly Entry[];
   /** The others, in order. */
   readonly watched: readonly Entry[];
+  /** How many of the last entries a desk put in. */
+  readonly byHand: number;
   /** Crossings latched so far. */
   readonly leaves: number;
   /** Where a desk took the run back, in order. */

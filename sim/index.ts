@@ -6,6 +6,7 @@ export { advance, MODEL_VERSION } from './world.js';
 export type { Fixed, World } from './fixed.js';
 export { hasActed } from './latches.js';
 export { withDesk } from './desk/plan.js';
+export { dueRows, type DueRow, type Wait } from './desk/due.js';
 export { LEAST_BACK_TICKS } from './desk/extend.js';
 export { isTakenBack, type Turn } from './turns.js';
 export { flightTick } from './task/rule.js';
@@ -89,6 +90,7 @@ export { isTrueDrive, LABORATORY, MEASURING, readySet, wordsOf, type ReadySet } 
 export { drawSet, type SetRun } from './set/draw.js';
 export { pointsOf, type Stakes } from './set/points.js';
 export { endsShort, realisedRates, type RealisedRate } from './set/held.js';
+export { authorityNow } from './score/facts.js';
 export { authorityAtPoint, tiedLimitDeg } from './set/limit.js';
 export { bestOf, blindFamily, pointsAt, withShares, type Blind } from './set/blind.js';
 export { countsOf, flySet, type Scored, type SetCounts } from './set/fly.js';

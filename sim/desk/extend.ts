@@ -105,12 +105,12 @@ function turned(fixed: Fixed, { tick, toTick }: Extract<DeskCommand, { do: 'repo
 const withEntry = (fixed: Fixed, entry: Entry, leaves = fixed.agenda.leaves): Fixed =>
   withAgenda(fixed, arranged({ ...fixed.agenda, leaves }, [...fixed.agenda.entries, entry]));
 
-function arranged({ inOrder, leaves, turns }: Agenda, entries: readonly Entry[]): Agenda {
+function arranged({ inOrder, byHand, leaves, turns }: Agenda, entries: readonly Entry[]): Agenda {
   // In the order of the file, and behind it in that of the desk.
   const ordered = [...inOrder.map(({ place }) => entries[place] as Entry), ...entries.slice(inOrder.length)];
   const order = new Map(ordered.map((entry, at) => [entry, at]));
   const timed = ordered.filter((entry) => !isWatched(entry)).sort((a, b) => a.tick - b.tick || (order.get(a) as number) - (order.get(b) as number));
-  return { entries, inOrder: ordered, timed, watched: ordered.filter(isWatched), leaves, turns };
+  return { entries, inOrder: ordered, timed, watched: ordered.filter(isWatched), byHand: byHand + entries.length - inOrder.length, leaves, turns };
 }
 
 /** Written out, as in `expand`: a spread would give the run a shape of its own. */

@@ -9,14 +9,14 @@ import type { Keeper } from './keeper.js';
 
 /** What a run needs beside its scenario: fetched while the brief is read. */
 let kit: ReturnType<typeof fetchKit> | null = null;
-const fetchKit = () => Promise.all([import('../run/start.js'), import('../view/stage.js'), import('../input/hands.js')]);
+const fetchKit = () => Promise.all([import('../run/start.js'), import('../view/stage.js'), import('../input/hands.js'), import('./hosting.js')]);
 
 /** The loudspeaker of whichever run is flown. */
 export const speaker = openSpeaker();
 
 /** @param app version of the app, written in the record */
 export async function fly(cabin: Cabin, keeping: Keeper, app: string): Promise<Flying> {
-  const [flown, [{ startDrill }, { openStage, RENDERER }, { bindHands }]] = await Promise.all([flownOf(cabin.of, keeping.book), (kit ??= fetchKit())]);
+  const [flown, [{ startDrill }, { openStage, RENDERER }, { bindHands }, { openToDesks }]] = await Promise.all([flownOf(cabin.of, keeping.book), (kit ??= fetchKit())]);
   const stage = await openStage(cabin.host);
   const { at, sight } = cabin.place(flown.airframe.gauge);
   const running = startDrill({
@@ -36,6 +36,7 @@ export async function fly(cabin: Cabin, keeping: Keeper, app: string): Promise<F
     speaker.hear(heardOf(picture));
     stage.draw(picture);
   });
+  let desks = 0;
   const pause = (stampMs: number): void => {
     if (now?.frozen === true) return;
     hands.letGo(stampMs);
@@ -47,12 +48,26 @@ export async function fly(cabin: Cabin, keeping: Keeper, app: string): Promise<F
     latched: cabin.latched, cover: running.cover, mute: cabin.mute,
     lose(stampMs, loss) {
       if (now?.frozen === true) return;
+      if (desks > 0 && loss === 'focusLost') {
+        // The window of a desk on this machine takes the focus: the switch springs back, and the run goes on.
+        hands.letGo(stampMs);
+        running.letGo(stampMs);
+        return;
+      }
       running.lose(stampMs, loss);
       cabin.onPause(loss);
     },
   });
   keeping.follow('set' in cabin.of ? { attempt: cabin.of.attempt.id } : { drill: 'drill' in cabin.of ? cabin.of.drill : 'course' in cabin.of ? cabin.of.shipped : null }, running);
   running.onEnd(cabin.onEnd);
+  openToDesks(cabin.of, running, {
+    keeping,
+    onDesks(count) {
+      desks = count;
+      cabin.onDesks?.(count);
+    },
+    letGo: () => hands.letGo(performance.now()),
+  });
   return {
     panel, onPicture: running.onPicture, pause, resume: running.resume, stop: running.stop,
     place: (to) => stage.set(to, panel), resized: running.resized,

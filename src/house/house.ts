@@ -3,6 +3,7 @@ import type { RunRecord } from '../../sim/files/index.js';
 import type { House } from '../pages/house.js';
 import { endSample, playSample } from '../sound/sample.js';
 import { bench } from './bench.js';
+import { desk } from './desk.js';
 import { fly, speaker, warm } from './cabin.js';
 import { courseHouse } from './course.js';
 import { practiceSet, sets, shelf } from './flown.js';
@@ -42,6 +43,7 @@ export const house: House = {
     return all.map((one, index) => cardOf(one, index + 1));
   },
   own,
+  desk,
   sets: async () => {
     const [all, { setCard }] = await Promise.all([sets(), import('../pages/setcard.js')]);
     return all.map(({ of }, index) => setCard(of, index + 1));

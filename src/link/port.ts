@@ -20,7 +20,7 @@ export function windowsPort(room: string): Port {
   const channel = new BroadcastChannel(`evenhand ${room}`);
   const seen = new Set<(message: unknown) => void>();
   let open = true;
-  channel.onmessage = ({ data }: MessageEvent) => { for (const see of seen) see(data); };
+  channel.addEventListener('message', ({ data }: MessageEvent) => { for (const see of seen) see(data); });
   return {
     room,
     send(message) { if (open) channel.postMessage(message); },

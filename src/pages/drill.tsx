@@ -50,6 +50,7 @@ export function Drill({ house, of, name, lock = null, over: isOver, left: isLeft
   const flying = useSignal<Flying | null>(null);
   const now = useSignal<Picture | null>(null);
   const paused = useSignal<Why | null>(null);
+  const desks = useSignal(0);
   const task = useSignal('');
   const failed = useSignal<string | null>(null);
   const at = useSignal(layout(innerWidth, innerHeight));
@@ -94,6 +95,7 @@ export function Drill({ house, of, name, lock = null, over: isOver, left: isLeft
       latched: () => latchedHold.value, mute: () => { muted.value = !muted.value; }, loudness,
       assisted: helpsInUse(), timing: timingNow(), ...planned(of),
       onPause: (why) => { paused.value = why; },
+      onDesks: (count) => { desks.value = count; },
     }).then((begun) => {
       flight = begun;
       if (over) return begun.close();
@@ -149,6 +151,7 @@ export function Drill({ house, of, name, lock = null, over: isOver, left: isLeft
         <h1 style={{ maxWidth: `${at.value.head.w}px` }}>{name} <span class={put ? 'unseen' : undefined}>{task.value}</span></h1>
         {put && <button class="plain drill-put" type="button" onMouseDown={keepFocus} style={{ left: `${(name.length * 0.66 - 0.02).toFixed(2)}em` }} onClick={() => { aside.value = null; }}>{picture?.talk?.answers.length === 0 ? 'Message' : 'Question'}</button>}
         <div class="drill-tools">
+          {desks.value > 0 && <span class="drill-desk" role="status">{desks.value === 1 ? 'A desk follows' : `${desks.value} desks follow`}</span>}
           <button class="plain" type="button" aria-pressed={muted.value} onMouseDown={keepFocus} onClick={() => { muted.value = !muted.value; }}>{muted.value ? 'Sound off' : 'Sound on'}</button>
           <button class="plain" type="button" onClick={({ timeStamp }) => flying.value?.pause(timeStamp)}>Pause</button>
         </div>

@@ -8,6 +8,7 @@ import type { Layout, Tab } from '../view/place.js';
 import type { Panel, Picture } from '../view/picture.js';
 import type { Group } from './asks.js';
 import type { BenchHouse } from './bench/house.js';
+import type { DeskHouse } from './desk/house.js';
 import type { PlanHouse } from './plan/house.js';
 import type { CourseHouse } from './course/house.js';
 import type { Ongoing } from './ongoing.js';
@@ -88,6 +89,8 @@ export interface Cabin {
   /** The hand was lost, or asked for a pause. */
   readonly onPause: (why: 'pause' | 'focusLost' | 'hidden') => void;
   readonly onEnd: (record: RunRecord) => void;
+  /** How many desks follow the run. */
+  readonly onDesks?: (count: number) => void;
 }
 
 export interface KeyLine {
@@ -189,6 +192,7 @@ export interface House {
   readonly course: CourseHouse;
   /** Where scenarios are written. */
   readonly bench: BenchHouse;
+  readonly desk: DeskHouse;
   /** The approach plan. */
   readonly plan: PlanHouse;
 }

@@ -10,7 +10,7 @@ import { degrees, seconds } from './words.js';
 
 interface Props {
   readonly house: House;
-  readonly replayed: Replayed;
+  readonly replayed: Pick<Replayed, 'panel' | 'pictureAt'>;
   readonly cursor: Signal<number>;
   readonly truth: Signal<boolean>;
 }

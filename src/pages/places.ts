@@ -17,6 +17,7 @@ export const PLACES: readonly (readonly Place[])[] = [
   ],
   [
     { kinds: ['bench'], href: '#/bench', name: 'Bench' },
+    { kinds: ['desk'], href: '#/desk', name: 'Desk' },
   ],
   [
     { kinds: ['help'], href: '#/help', name: 'Help' },

@@ -9,7 +9,7 @@ export type Route =
   | { readonly page: 'settings' | 'size' | 'switches' | 'timing' }
   | { readonly page: 'logbook' }
   | { readonly page: 'person' }
-  | { readonly page: 'plan' }
+  | { readonly page: 'plan' | 'desk' }
   /** `link`: a document that came in the address itself. */
   | { readonly page: 'bench'; readonly link: string | null }
   /** A run that was written on a bench: handed on under an opaque id, or in the address itself. */
@@ -40,6 +40,7 @@ export function routeOf(fragment: string): Route {
   if (path === 'person') return { page: 'person' };
   if (path === 'help') return { page: 'help', at: new URLSearchParams(query).get('k') };
   if (path === 'plan') return { page: 'plan' };
+  if (path === 'desk') return { page: 'desk' };
   if (path === 'bench') return { page: 'bench', link: new URLSearchParams(query).get('s') };
   if (path === 'own') return { page: 'own-link', code: new URLSearchParams(query).get('s') ?? '' };
   const own = /^own\/([0-9a-f]{32})(?:\/(\w+))?$/.exec(path);
@@ -66,7 +67,7 @@ function seedOf(query: string): number | null {
 }
 
 const DEVICES = { size: '#/size', switches: '#/switches', timing: '#/timing' } as const;
-const PLAIN = { choose: '#/', debrief: '#/debrief', settings: '#/settings', ...DEVICES, logbook: '#/logbook', person: '#/person', plan: '#/plan', practice: '#/practice', courses: '#/course', 'practice-run': '#/practice/run' } as const;
+const PLAIN = { choose: '#/', debrief: '#/debrief', settings: '#/settings', ...DEVICES, logbook: '#/logbook', person: '#/person', plan: '#/plan', desk: '#/desk', practice: '#/practice', courses: '#/course', 'practice-run': '#/practice/run' } as const;
 const BEHIND = { step: '', 'step-run': '/run', 'step-say': '/say', own: '', 'own-run': '/run', 'own-say': '/say', 'own-plan': '/plan', set: '', 'set-run': '/run', 'set-say': '/say', brief: '', run: '/run', say: '/say', 'drill-plan': '/plan' } as const;
 
 export function fragmentOf(route: Exclude<Route, { page: 'nowhere' }>): string {

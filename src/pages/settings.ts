@@ -61,6 +61,8 @@ export const bindings = signal<KeyChanges>(keyChangesOf(read('keys')));
 export const latchedHold = kept('latched', false);
 /** The twins speak the pointers; such a run is marked assisted. */
 export const spokenPointers = kept('spoken', false);
+/** A desk may follow a drill that is flown here; runs of a set and of a practice are always flown alone. */
+export const deskMayJoin = kept('desk', true);
 /** The sound of the page is off; apart from the aeroplane's own silence. */
 export const muted = kept('muted', false);
 export const volume = signal(volumeOf(read('volume')));
@@ -87,6 +89,7 @@ export interface Choices {
   readonly bindings: KeyChanges;
   readonly latchedHold: boolean;
   readonly spokenPointers: boolean;
+  readonly deskMayJoin: boolean;
   readonly muted: boolean;
   readonly volume: number;
   readonly size: SizeChoices;
@@ -94,10 +97,10 @@ export interface Choices {
   readonly timing: KeptTiming | null;
 }
 
-export const DEFAULT_CHOICES: Choices = { look: 'system', letters: true, bindings: {}, latchedHold: false, spokenPointers: false, muted: false, volume: DEFAULT_VOLUME, size: AS_IT_COMES, pads: {}, timing: null };
+export const DEFAULT_CHOICES: Choices = { look: 'system', letters: true, bindings: {}, latchedHold: false, spokenPointers: false, deskMayJoin: true, muted: false, volume: DEFAULT_VOLUME, size: AS_IT_COMES, pads: {}, timing: null };
 
 export const choicesNow = (): Choices => ({
-  look: look.value, letters: letters.value, bindings: bindings.value, latchedHold: latchedHold.value, spokenPointers: spokenPointers.value,
+  look: look.value, letters: letters.value, bindings: bindings.value, latchedHold: latchedHold.value, spokenPointers: spokenPointers.value, deskMayJoin: deskMayJoin.value,
   muted: muted.value, volume: volume.value, size: size.value, pads: pads.value, timing: timing.value,
 });
 
@@ -108,6 +111,7 @@ export function setChoices(to: Choices): void {
     bindings.value = to.bindings;
     latchedHold.value = to.latchedHold;
     spokenPointers.value = to.spokenPointers;
+    deskMayJoin.value = to.deskMayJoin;
     muted.value = to.muted;
     volume.value = to.volume;
     size.value = to.size;

@@ -3,7 +3,7 @@ import { useEffect } from 'preact/hooks';
 import { change, forget } from './changing.js';
 import { Page } from './frame.js';
 import type { House } from './house.js';
-import { latchedHold, look, loudness, muted, pads, spokenPointers, volume, type Look } from './settings.js';
+import { deskMayJoin, latchedHold, look, loudness, muted, pads, spokenPointers, volume, type Look } from './settings.js';
 import { fragmentOf } from './route.js';
 import { cameFrom } from './session.js';
 import { SetupKeys } from './setupKeys.js';
@@ -43,6 +43,10 @@ export function Setup({ house }: { house: House }) {
           <Choice
             name="Spoken pointers" on={spokenPointers.value} set={(on) => { spokenPointers.value = on; }}
             text={`A screen reader is told both pointers as they move, at the gauge’s own resolution. ${MARKED}`}
+          />
+          <Choice
+            name="A desk may follow" on={deskMayJoin.value} set={(on) => { deskMayJoin.value = on; }}
+            text="An instructor in another window may follow a drill and act in it. The drill says that one is there. Sets and practice are always flown alone."
           />
         </fieldset>
       </div>
