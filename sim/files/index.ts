@@ -20,6 +20,7 @@ export { shapeOf, type ChoiceShape, type Key, type ListShape, type ObjectShape, 
 export { allowedBy, oneOf } from './allowed.js';
 export { tryAs, type Issue, type Schema } from './door.js';
 export { FILE_SCHEMAS, jsonSchemas, type FileKind } from './json-schema.js';
+export { keysOutput, type KeysOutput } from './keys-output.js';
 export { keysOf, keyTable, keyTableMarkdown, type KeyRow } from './key-table.js';
 export { canonical } from './canonical.js';
 export { digestOf, sha256Hex } from './digest.js';

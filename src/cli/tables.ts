@@ -1,17 +1,23 @@
 /** The commands for the trade's tables. */
-import { type Command, Option } from 'commander';
-import { budgetOutput, deriveOutput, hornOutput, planOutput, speedsOutput } from '../../sim/files/index.js';
+import { Argument, type Command, Option } from 'commander';
+import { type FileKind, keysOutput, budgetOutput, deriveOutput, hornOutput, planOutput, speedsOutput } from '../../sim/files/index.js';
 import { BUDGET_FAULTS } from '../../sim/index.js';
 import { budget, horn, speeds, type BudgetOptions, type HornOptions, type SpeedsOptions } from './advice.js';
 import { derive, type DeriveOptions } from './derive.js';
 import { helpEnd } from './help.js';
 import type { Io } from './io.js';
+import { keys, WRITTEN_KINDS } from './keys.js';
 import { plan, type PlanOptions } from './plan.js';
 import { DEFAULT_SEED, figure, figures, gathered, liveEngines, seed, settings } from './values.js';
 
-/** Adds `speeds`, `horn`, `budget`, `derive` and `plan` to the program. */
+/** Adds `keys`, `speeds`, `horn`, `budget`, `derive` and `plan` to the program. */
 export function addTables(program: Command, io: Io, json: readonly [string, string], ended: (code: number) => void): void {
   const airframe = ['--airframe <name>', 'a shipped airframe by name, or a file'] as const;
+
+  program.command('keys').description('Every key of a kind of file: what may be written, and what it means. The page #/help has examples beside them.')
+    .addArgument(new Argument('[kind]', 'kind of file').choices(WRITTEN_KINDS).default('scenario')).option(...json)
+    .addHelpText('after', helpEnd(['evenhand keys scenario', 'evenhand keys trainee --json'], keysOutput))
+    .action((kind: FileKind, options: { json?: boolean }) => ended(keys(io, kind, options.json ?? false)));
 
   program.command('speeds').description('Speeds of every setting, with the sums.')
     .requiredOption(...airframe).requiredOption('--mass <t>', 'mass in tonnes', figure).option('--ice', 'with the ice additive').option(...json)

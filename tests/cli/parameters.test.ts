@@ -3,7 +3,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, test, vi } from 'vitest';
-import { runOutput, sweepOutput, type RunRecord } from '../../sim/files/index.js';
+import { keysOutput, runOutput, sweepOutput, type RunRecord } from '../../sim/files/index.js';
 import { json, type } from './typed.js';
 
 vi.setConfig({ testTimeout: 60_000 });
@@ -53,4 +53,14 @@ test('a value out of range, a name that is not there, no number at all: 2, and w
   expect([other.code, other.err]).toEqual([2, expect.stringContaining('allowed: the name of a parameter: from')]);
   expect((await type('run', drill, '--set', 'from')).code).toBe(2);
   expect((await type('run', 'standard-calm', '--set', 'from=6')).err).toContain('--set is for the parameters of one scenario');
+});
+
+test('keys: a line a key, of each kind that is written by hand; another kind is refused', async () => {
+  const { code, out } = await type('keys', 'trainee');
+  expect(code).toBe(0);
+  expect(out).toMatch(/^lapse +a number from 0 to 1 +Chance a run that nothing is noticed\.$/m);
+  const { value } = await json(keysOutput, 'keys');
+  expect(value.kind).toBe('scenario');
+  expect(value.keys).toContainEqual({ path: 'start.groundFt', unit: 'ft', allowed: 'a number from -1500 to 15000 ft', default: '0', meaning: 'Height of the ground above sea level.' });
+  expect((await type('keys', 'record')).code).toBe(2);
 });
