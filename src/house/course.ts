@@ -51,7 +51,7 @@ export const setsOfCourses = async (): Promise<ShelvedSet[]> => {
   return inlineSets(courses);
 };
 
-async function courseAt(number: number): Promise<ShelvedCourse> {
+export async function courseAt(number: number): Promise<ShelvedCourse> {
   const course = (await shelf()).courses[number - 1];
   if (course === undefined) throw new RangeError(`there is no course ${number}`);
   return course;

@@ -5,6 +5,7 @@ import { endSample, playSample } from '../sound/sample.js';
 import { bench } from './bench.js';
 import { desk } from './desk.js';
 import { fly, speaker, warm } from './cabin.js';
+import { classHouse } from './class.js';
 import { courseHouse } from './course.js';
 import { practiceSet, sets, shelf } from './flown.js';
 import { keeper } from './keeper.js';
@@ -94,6 +95,7 @@ export const house: House = {
   saveFile: async (file, name) => (await import('../records/file.js')).download(file, name),
   open: async (file) => (await import('../records/file.js')).openRecord(file),
   course: courseHouse(keeping.book, sets),
+  class: classHouse(sets),
   bench,
   plan,
 };

@@ -48,6 +48,7 @@ export function App({ house }: { house: House }) {
     case 'own-plan': return <Plan key={now.id} house={house} of={{ own: now.id }} name="the run from the bench" back={{ page: 'own', id: now.id }} />;
     case 'courses': return <Later title="Course" kind="course" fetch={() => import('./course/list.js').then(({ CourseList }) => CourseList)} props={{ house }} />;
     case 'course': return <Later key={now.course} title="Course" kind="course" fetch={() => import('./course/syllabus.js').then(({ Syllabus }) => Syllabus)} props={{ house, number: now.course }} />;
+    case 'class': return <Later title="Class" kind="class" fetch={() => import('./class/class.js').then(({ ClassPage }) => ClassPage)} props={{ house }} />;
     case 'step': return <StepBrief key={`${now.course}/${now.step}`} house={house} course={now.course} step={now.step} />;
     case 'step-run': return <StepFlight key={`${now.course}/${now.step}`} house={house} course={now.course} step={now.step} />;
     case 'step-say': return <StepSay house={house} course={now.course} step={now.step} />;

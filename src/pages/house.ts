@@ -10,6 +10,7 @@ import type { Group } from './asks.js';
 import type { BenchHouse } from './bench/house.js';
 import type { DeskHouse } from './desk/house.js';
 import type { PlanHouse } from './plan/house.js';
+import type { ClassHouse } from './class/house.js';
 import type { CourseHouse } from './course/house.js';
 import type { Ongoing } from './ongoing.js';
 import type { Margin } from './marginplace.js';
@@ -190,6 +191,7 @@ export interface House {
   saveFile(file: Blob, name: string): Promise<void>;
   open(file: File): Promise<Opened>;
   readonly course: CourseHouse;
+  readonly class: ClassHouse;
   /** Where scenarios are written. */
   readonly bench: BenchHouse;
   readonly desk: DeskHouse;

@@ -1,6 +1,7 @@
 /** Flights of one condition: their three numbers side by side over time, what named blocks show, and all of it as a table. */
 import type { ConditionGroup, SetFlight } from '../../sim/index.js';
 import { FlightStrip, type Stop } from './flightstrip.js';
+import { caught, falseReleases, median, share, whole } from './flightnumbers.js';
 import { conditionWords, pairWords } from './personwords.js';
 import { setTask } from './setpage.js';
 import type { SetCard } from './setcard.js';
@@ -55,26 +56,3 @@ export function PersonGroup({ group: { condition, flights, pairs }, set, airfram
     </section>
   );
 }
-
-type Numbers = Pick<Stop, 'value' | 'lo' | 'hi' | 'words'>;
-const share = (part: number): string => `${Math.round(part * 100)} %`;
-const NONE: Numbers = { value: null, lo: null, hi: null, words: 'too few runs' };
-
-export function caught({ result: { person } }: SetFlight): Numbers {
-  const found = person.caught;
-  return found === null ? NONE : { value: found.k / found.n, lo: found.lo, hi: found.hi, words: `${found.k} of ${found.n}` };
-}
-
-export function falseReleases({ result: { person } }: SetFlight): Numbers {
-  const found = person.falseReleases;
-  return found === null ? NONE : { value: found.perMin, lo: found.lo, hi: found.hi, words: found.perMin.toFixed(2) };
-}
-
-export function median({ result: { person } }: SetFlight): Numbers {
-  const found = person.median;
-  if (found === null || found.deg === null) return { ...NONE, words: found === null ? NONE.words : 'beyond what was seen' };
-  return { value: found.deg, lo: found.lo, hi: found.hi, words: degrees(found.deg) };
-}
-
-const whole = ({ value, lo, hi, words }: Numbers, say: (value: number) => string): string =>
-  (value === null ? words === NONE.words ? '–' : words : `${words} (${lo === null ? '–' : say(lo)} to ${hi === null ? 'beyond' : say(hi)})`);

@@ -18,6 +18,7 @@ export const PLACES: readonly (readonly Place[])[] = [
   [
     { kinds: ['bench'], href: '#/bench', name: 'Bench' },
     { kinds: ['desk'], href: '#/desk', name: 'Desk' },
+    { kinds: ['class'], href: '#/class', name: 'Class' },
   ],
   [
     { kinds: ['help'], href: '#/help', name: 'Help' },

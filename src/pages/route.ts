@@ -17,7 +17,7 @@ export type Route =
   | { readonly page: 'own-link'; readonly code: string }
   /** A section or an entry of help; null for its beginning. */
   | { readonly page: 'help'; readonly at: string | null }
-  | { readonly page: 'courses' }
+  | { readonly page: 'courses' | 'class' }
   | { readonly page: 'course'; readonly course: number }
   /** A step of a course that is a drill. */
   | { readonly page: 'step' | 'step-run' | 'step-say'; readonly course: number; readonly step: number }
@@ -46,6 +46,7 @@ export function routeOf(fragment: string): Route {
   const own = /^own\/([0-9a-f]{32})(?:\/(\w+))?$/.exec(path);
   const flown = own === null ? undefined : OWN_STEPS[own[2] ?? ''];
   if (own !== null && flown !== undefined) return { page: flown, id: own[1] as string };
+  if (path === 'class') return { page: 'class' };
   if (path === 'course') return { page: 'courses' };
   const course = /^course\/([1-9]\d{0,3})(?:\/([1-9]\d?)(?:\/(\w+))?)?$/.exec(path);
   const stage = course === null ? undefined : COURSE_STEPS[course[3] ?? ''];
@@ -67,7 +68,7 @@ function seedOf(query: string): number | null {
 }
 
 const DEVICES = { size: '#/size', switches: '#/switches', timing: '#/timing' } as const;
-const PLAIN = { choose: '#/', debrief: '#/debrief', settings: '#/settings', ...DEVICES, logbook: '#/logbook', person: '#/person', plan: '#/plan', desk: '#/desk', practice: '#/practice', courses: '#/course', 'practice-run': '#/practice/run' } as const;
+const PLAIN = { choose: '#/', debrief: '#/debrief', settings: '#/settings', ...DEVICES, logbook: '#/logbook', person: '#/person', plan: '#/plan', desk: '#/desk', practice: '#/practice', courses: '#/course', class: '#/class', 'practice-run': '#/practice/run' } as const;
 const BEHIND = { step: '', 'step-run': '/run', 'step-say': '/say', own: '', 'own-run': '/run', 'own-say': '/say', 'own-plan': '/plan', set: '', 'set-run': '/run', 'set-say': '/say', brief: '', run: '/run', say: '/say', 'drill-plan': '/plan' } as const;
 
 export function fragmentOf(route: Exclude<Route, { page: 'nowhere' }>): string {

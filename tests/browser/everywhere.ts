@@ -80,6 +80,9 @@ export async function everywhere(options: OpenOptions, look: Look): Promise<void
   await to('#/course/1');
   await page.getByRole('link', { name: 'Fly step 1', exact: true }).waitFor();
   await look(page, 'course');
+  await to('#/class');
+  await page.getByText('Open files', { exact: true }).waitFor();
+  await look(page, 'class, empty');
   await to('#/course/1/1');
   await page.getByRole('button', { name: 'Start' }).waitFor();
   await look(page, 'step');

@@ -13,6 +13,7 @@ test('addresses', () => {
   expect(routeOf('#/debrief')).toEqual({ page: 'debrief' });
   expect(routeOf(fragmentOf({ page: 'settings' }))).toEqual({ page: 'settings' });
   expect(routeOf('#/course')).toEqual({ page: 'courses' });
+  expect(routeOf(fragmentOf({ page: 'class' }))).toEqual({ page: 'class' });
   expect(routeOf('#/course/2')).toEqual({ page: 'course', course: 2 });
   for (const page of ['step', 'step-run', 'step-say'] as const) expect(routeOf(fragmentOf({ page, course: 2, step: 13 }))).toEqual({ page, course: 2, step: 13 });
   expect(routeOf(fragmentOf({ page: 'plan' }))).toEqual({ page: 'plan' });

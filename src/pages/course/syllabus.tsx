@@ -12,6 +12,7 @@ import { fromFile, go, record } from '../session.js';
 import { person } from '../settings.js';
 import { Gate } from './gate.js';
 import type { CourseCard, StepCard } from './house.js';
+import { StandShape, STATES } from './shape.js';
 import { doneRule, firstLookWords, olderWords, proposalWords, standWords, stepsNamed } from './words.js';
 import '../look/course.css';
 
@@ -87,16 +88,6 @@ const Way = ({ stands }: { stands: readonly StepStand[] }) => (
     {stands.map(({ state }, at) => <g key={at} transform={`translate(${at * 28 + 8} 10)`}><StandShape state={state} /></g>)}
   </svg>
 );
-
-const StandShape = ({ state }: { state: StepStand['state'] }) => (
-  <>
-    <circle class={`stand-${state}`} r="6.5" />
-    {state === 'done' && <path class="stand-tick" d="M-3 0.2L-0.8 2.6L3.2 -2.4" />}
-    {state === 'closed' && <path class="stand-bar" d="M-3.5 0H3.5" />}
-  </>
-);
-
-const STATES: Readonly<Record<StepStand['state'], string>> = { done: 'done', open: 'open', closed: 'closed' };
 
 interface StepProps {
   readonly course: CourseCard;

@@ -95,7 +95,7 @@ async function take(book: Book, text: string, newId: () => string, places: Map<s
 }
 
 /** The lines of a gzipped file one after another; what cannot be read on ends them with why. */
-async function* linesOf(file: Blob): AsyncGenerator<string | { why: string }> {
+export async function* linesOf(file: Blob): AsyncGenerator<string | { why: string }> {
   const reader = file.stream().pipeThrough(new DecompressionStream('gzip')).pipeThrough(new TextDecoderStream()).getReader();
   let rest = '';
   let inflated = 0;
