@@ -1,6 +1,7 @@
 // Every page and state of the app, one after another, for tests that look at all of them.
 import type { Page } from 'playwright-core';
 import { control, startRun } from './drilling.js';
+import { benchStates } from './everywhere-bench.js';
 import { appUrl, openApp, type OpenOptions } from './harness.js';
 import { fakeBox, plug, press } from './pads.js';
 
@@ -71,6 +72,7 @@ export async function everywhere(options: OpenOptions, look: Look): Promise<void
   await page.getByLabel('Search').fill('hazard');
   await page.getByText('found', { exact: false }).first().waitFor();
   await look(page, 'help, searched');
+  await benchStates(page, to, look);
   await to('#/course');
   await page.getByText('0 done').waitFor();
   await look(page, 'courses');

@@ -88,9 +88,11 @@ describe('what stands at a place', () => {
   const text = '{ "start": { "massT": 48, "gear": "up" }, "task": { "limitS": 180 }, "recognition": { "seenDeg": 0.1 } }';
   test.each([
     ['massT', 'Mass of the aeroplane.', 'a number from 1 to 700 t', 'required'], ['48', 'Mass of the aeroplane.', 'a number from 1 to 700 t', 'required'],
-    ['gear', 'Gear.', '"up" or "down"', '"up" if left out'], ['0.1', 'Growth below which a release cannot be a reaction.', 'a number from 0 to 2 deg', '0.1 if left out'],
+    ['gear', 'Gear.', '"up" or "down"', '"up" if left out'], ['0.1', /^Growth/, 'a number from 0 to 2 deg', '0.1 if left out'],
   ])('%s', (word, meaning, allowed, otherwise) => {
-    expect(tellAt(text, text.indexOf(word) + 1, shape)).toMatchObject({ meaning, allowed, otherwise });
+    const told = tellAt(text, text.indexOf(word) + 1, shape);
+    expect(told).toMatchObject({ allowed, otherwise });
+    expect(told?.meaning).toMatch(meaning);
   });
   test('nothing outside', () => expect(tellAt(text, 0, shape)).toBeNull());
 });

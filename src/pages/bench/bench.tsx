@@ -58,11 +58,16 @@ function Opened({ link, ...props }: BenchProps & { readonly link: string | null 
     addEventListener('keydown', onKey);
     return () => removeEventListener('keydown', onKey);
   }, [draft]);
+  const isListed = listed.value || draft.text.value === '';
+  useEffect(() => {
+    scrollTo(0, 0);
+    if (document.activeElement === document.body) document.querySelector<HTMLElement>('main')?.focus({ preventScroll: true });
+  }, [isListed]);
   const write = (): void => { listed.value = false; };
   return (
     <Page title="Bench" kind="bench">
       <LinkIn {...props} link={link} write={write} />
-      {listed.value || draft.text.value === ''
+      {isListed
         ? <Files {...props} write={write} />
         : <Write {...props} list={() => { listed.value = true; }} />}
     </Page>

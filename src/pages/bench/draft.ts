@@ -115,7 +115,9 @@ export function makeDraft(known: Known, from: Kept | null): Draft {
     open(document) {
       batch(() => {
         lastSound.value = null;
-        step({ ...document, base: document.own === null ? '' : document.text });
+        // One kind of line end, as the editor has it; places of problems are the same in both.
+        const text = document.text.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n');
+        step({ ...document, text, base: document.own === null ? '' : text });
         // The same document again changes no reading, and nobody else would tell that it is sound.
         lastSound.value = read.peek().value;
       });

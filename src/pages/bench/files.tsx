@@ -1,7 +1,11 @@
 /** What there is to write on: a new file, a shipped one, one's own, and what was being written. */
+import { edited } from '../../text/index.js';
 import type { BenchProps } from './bench.js';
 import { BENCH_KINDS, KINDS, type BenchKind } from './kinds.js';
 import { Shelf } from './shelf/shelf.js';
+
+/** A shipped file as one's own: without its place among the shipped, and without a path that leads nowhere from here. */
+const unshipped = (text: string): string => ['$schema', 'order'].reduce((left, key) => edited(left, [key], undefined), text);
 
 export interface FilesProps extends BenchProps {
   /** Leads to the document. */
@@ -33,7 +37,7 @@ export function Files(props: FilesProps) {
         <h2 id="bench-shipped-title" class="ruled">Shipped, to begin from</h2>
         <ul class="bench-files">
           {kit.shipped.map(({ kind, name, title, text }) => (
-            <li key={`${kind} ${name}`}><button class="link" type="button" onClick={() => open(kind, name, text)}>{title}</button> <span class="small">{KINDS[kind].noun}</span></li>
+            <li key={`${kind} ${name}`}><button class="link" type="button" onClick={() => open(kind, name, unshipped(text))}>{title}</button> <span class="small">{KINDS[kind].noun}</span></li>
           ))}
         </ul>
       </section>

@@ -66,7 +66,8 @@ export function Write({ list, ...props }: WriteProps) {
           <div class="bench-form"><Form {...props} /></div>
           <div class="bench-text"><Text {...props} /></div>
         </section>
-        <section class="bench-beside" aria-label={panels[beside.value]?.name ?? ''}>
+        <section class="bench-beside" aria-label="Beside the document">
+          <h2 class="unseen">{panels[beside.value]?.name ?? ''}</h2>
           {panels.length > 1 && (
             <div class="bench-tabs" role="group" aria-label="Beside it">
               {panels.map(({ name }, index) => <button key={name} class="plain" type="button" aria-pressed={beside.value === index} onClick={() => { beside.value = index; }}>{name}</button>)}

@@ -25,9 +25,9 @@ export function Answers({ draft, path, thing }: { readonly draft: Draft; readonl
       <legend class="field-name">Answers to choose from; the marked one is right</legend>
       {answers.map((answer, index) => (
         <div key={index} class="answer-written">
-          <input type="radio" name={`${path.join('-')}-right`} aria-label={`Answer ${index + 1} is right`} checked={answer === right} onChange={() => draft.put([...path, 'right'], answer)} />
+          <label class="check"><input type="radio" name={`${path.join('-')}-right`} aria-label={`Answer ${index + 1} is right`} checked={answer === right} onChange={() => draft.put([...path, 'right'], answer)} /></label>
           <input type="text" aria-label={`Answer ${index + 1}`} value={typeof answer === 'string' ? answer : ''} onInput={({ currentTarget: { value } }) => write(index, value)} onBlur={() => draft.part()} />
-          <button class="plain" type="button" aria-label={`Take answer ${index + 1} away`} disabled={answers.length <= FEWEST || answer === right} onClick={() => draft.put([...path, 'answers', index], undefined)}>Take away</button>
+          <button class="plain" type="button" aria-label={`Take away answer ${index + 1}`} disabled={answers.length <= FEWEST || answer === right} onClick={() => draft.put([...path, 'answers', index], undefined)}>Take away</button>
         </div>
       ))}
       <button class="plain" type="button" disabled={answers.length >= MOST} onClick={() => draft.put([...path, 'answers', answers.length], `answer ${answers.length + 1}`)}>Another answer</button>

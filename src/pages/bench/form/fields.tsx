@@ -61,7 +61,7 @@ export function NumberField(props: FieldProps) {
   const value = valueAt(draft.json.value, path);
   const isNumber = typeof value === 'number';
   const isParameter = (text: string): boolean => parametersOf(draft.json.value).some(({ name }) => name === text.trim());
-  const own = typed.value === null || typed.value.trim() === '' || isParameter(typed.value) ? null : numberOf(typed.value) === null ? `Is “${typed.value}”; needs a number.` : null;
+  const own = typed.value === null || typed.value.trim() === '' || isParameter(typed.value) ? null : numberOf(typed.value) === null ? `Is “${typed.value}”; needs a number, or a parameter by its name.` : null;
   const wrong = own !== null || problemsAt(draft, path).length > 0;
   const write = (text: string): void => {
     typed.value = text;
@@ -71,6 +71,7 @@ export function NumberField(props: FieldProps) {
     else if (text.trim() === '' && !of.required) draft.put(path, undefined, stepName(path));
   };
   const step = (by: number): void => {
+    if (isWritten(value)) return;
     const from = isNumber ? value : typeof of.fallback === 'number' ? of.fallback : shape.min > 0 ? shape.min : 0;
     typed.value = null;
     draft.put(path, stepped(from, by, shape), stepName(path));

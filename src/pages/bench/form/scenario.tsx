@@ -20,7 +20,7 @@ const START = ['massT', 'altitudeFt', 'groundFt', 'speedKt', 'flapDeg', 'flapLev
 const OUTSIDE = ['windKt', 'icing', 'fuelKg', 'distanceNm'] as const;
 /** Keys that have a place of their own; any other is shown at the end. */
 const PLACED = [
-  '$schema', 'format', 'order', 'title', 'brief', 'notes', 'skill', 'airframe', 'start', 'speedHold', 'role', 'training', 'mainDrive', 'pointerNoise', 'task', 'faults', 'events', 'recognition', 'procedure', 'passes', 'fails',
+  '$schema', 'format', 'order', 'group', 'title', 'brief', 'notes', 'skill', 'airframe', 'start', 'speedHold', 'role', 'training', 'mainDrive', 'pointerNoise', 'task', 'faults', 'events', 'recognition', 'procedure', 'passes', 'fails',
 ];
 
 export function ScenarioForm({ draft, kit, shape }: Props) {
@@ -38,6 +38,7 @@ export function ScenarioForm({ draft, kit, shape }: Props) {
           <summary>Notes and skill</summary>
           {field(['notes'], { aside: 'the trainee never sees this' })}
           {field(['skill'])}
+          {field(['group'])}
         </details>
       </section>
       <section aria-labelledby="form-start">
@@ -83,7 +84,10 @@ export function ScenarioForm({ draft, kit, shape }: Props) {
           <Expected draft={draft} />
         </details>
       </section>
-      <Auto draft={draft} path={[]} shape={shape} but={PLACED} />
+      <details>
+        <summary>Lesson sheet, parameters and whatever else a scenario may hold</summary>
+        <Auto draft={draft} path={[]} shape={shape} but={PLACED} />
+      </details>
     </>
   );
 }
@@ -100,7 +104,7 @@ function AirframeField({ draft, kit }: Omit<Props, 'shape'>) {
   const value = valueAt(draft.json.value, ['airframe']);
   const name = typeof value === 'string' ? value : '';
   return (
-    <div class="field">
+    <div class="field field-wide">
       <span class="field-name" aria-hidden="true">Airframe</span>
       <select aria-label="Airframe" value={name} onChange={({ currentTarget: { value: to } }) => draft.put(['airframe'], to)}>
         {!kit.airframes.has(name) && <option value={name}>{name === '' ? 'written in full' : name}</option>}

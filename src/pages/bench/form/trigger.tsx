@@ -55,7 +55,7 @@ function Condition(props: Props & { readonly remove: (() => void) | null }) {
         </select>
       </div>
       {group === null ? <Leaf {...props} when={when} kind={kind} others={others} /> : <Group {...props} when={when} group={group} />}
-      {remove !== null && <button class="plain" type="button" aria-label="Take this condition away" onClick={remove}>Take away</button>}
+      {remove !== null && <button class="plain" type="button" aria-label="Take away this condition" onClick={remove}>Take away</button>}
       {group === null && depth === 0 && kind !== null && (
         <span class="condition-more">
           {(['all', 'any'] as const).map((one) => (

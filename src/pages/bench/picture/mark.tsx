@@ -76,7 +76,7 @@ export function MarkButton({ draft, mark, drag = null, left = false, style = {},
   };
   return (
     <button
-      type="button" class={`mark-flag ${list}${left ? ' left' : ''}${isChosen ? ' chosen' : ''}${moves === null ? '' : ' moves'}`} style={style} data-mark={mark.name} aria-label={`${mark.name}: ${words}`} {...slides}
+      type="button" class={`mark-flag ${list}${left ? ' left' : ''}${isChosen ? ' chosen' : ''}${moves === null ? '' : ' moves'}`} style={style} data-mark={mark.name} aria-label={`${labelOf(mark)}: ${words}`} {...slides}
       onPointerDown={(event) => {
         if (event.button !== 0 || moves === null) return;
         event.currentTarget.setPointerCapture(event.pointerId);

@@ -24,6 +24,8 @@ interface Props {
 /** A mark and what may be touched about it, px. */
 const TARGET = 44;
 const EDGE = 22;
+/** Room above a ruler without marks, px. */
+const EMPTY = 28;
 const NARROW = 620;
 const NAME = 104;
 /** Figures nearer to a name than this give way to it, px. */
@@ -36,10 +38,11 @@ export function Track({ draft, marks, width, waits, ruler, range, settings }: Pr
   const adding = useSignal<number | null>(null);
   const room = Math.max(160, width - (width < NARROW ? 0 : NAME));
   const scale: Scale = { from: range.from, to: range.to, start: EDGE, end: room - EDGE };
-  const own = marks.filter(({ on }) => on === ruler);
+  // In the order of the ruler: so the flags stand low, and Tab goes along them.
+  const own = marks.filter(({ on }) => on === ruler).sort((a, b) => at(scale, a.value) - at(scale, b.value));
   const flags = own.map((mark) => ({ x: Math.min(room, Math.max(0, at(scale, mark.value))), width: TARGET + labelOf(mark).length * LETTER }));
   const places = lanes(flags, room, EDGE);
-  const deep = Math.max(1, ...places.map(({ lane }) => lane + 1)) * TARGET;
+  const deep = own.length === 0 ? EMPTY : Math.max(...places.map(({ lane }) => lane + 1)) * TARGET;
   const grid = gridOf(ruler, range);
   const onPress = (event: MouseEvent): void => {
     if (waits || event.target !== event.currentTarget) return;

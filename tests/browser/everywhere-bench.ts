@@ -1,0 +1,35 @@
+// The states of the bench, for tests that look at every page.
+import type { Page } from 'playwright-core';
+
+/** Calls `look` in each; the page stands at the app's address. */
+export async function benchStates(page: Page, to: (path: string) => Promise<void>, look: (page: Page, name: string) => Promise<void>): Promise<void> {
+  await to('#/bench');
+  await page.getByRole('button', { name: 'New scenario' }).waitFor();
+  await look(page, 'bench');
+  await page.getByRole('button', { name: 'New scenario' }).click();
+  await page.getByLabel('Add a fault').selectOption('pointer');
+  await page.getByLabel('Add a fault').selectOption('lag');
+  await page.getByRole('button', { name: 'and …', exact: true }).click();
+  await page.getByLabel('Add an event').selectOption('callout');
+  await page.getByLabel('Acts').last().selectOption('hazardPerS');
+  await page.getByLabel('Mass').fill('0');
+  await page.locator('.problem').waitFor();
+  await look(page, 'bench, scenario with a problem');
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
+  const ruler = page.locator('[data-ruler=time]');
+  await ruler.click({ position: { x: ((await ruler.boundingBox())?.width ?? 300) - 30, y: 4 } });
+  await page.getByRole('dialog', { name: /^Add at/ }).waitFor();
+  await look(page, 'bench, adding on the picture');
+  await page.keyboard.press('Escape');
+  const tab = page.getByRole('button', { name: 'Text', exact: true });
+  if (await tab.isVisible()) await tab.click();
+  await page.locator('.cm-content').focus();
+  await look(page, 'bench, text');
+  await page.getByRole('button', { name: 'Discard' }).click();
+  await page.getByRole('button', { name: 'New set' }).click();
+  await page.locator('.bench-form form').waitFor({ state: 'attached' });
+  if (await tab.isVisible()) await page.getByRole('button', { name: 'Form', exact: true }).click();
+  await look(page, 'bench, set');
+  await page.getByRole('button', { name: 'Discard' }).click();
+  await page.getByText('The bench is empty.').waitFor();
+}
