@@ -38,6 +38,8 @@ const task = z.strictObject({
   ),
   limitS: time('The run ends at the latest then.', 5, LONGEST_S),
   afterS: z.optional(time('The run goes on for so long behind the scored release or the call; 20 s if left out, 90 s in a drill with blow-back.', 1, 120)),
+  holdMostS: z.optional(time('The longest hold at a time that the brief asks for; a scripted trainee keeps to it.', 1, 600)),
+  restS: z.optional(time('The rest of the motor between two holds that the brief asks for.', 1, 3600)),
   legS: z.optional(time('The leg: the run ends once the drive has been held so long in all.', 1, LONGEST_S)),
 });
 

@@ -16,6 +16,7 @@ export const traineeSchema = z.strictObject({
   reactionLogSd: changed('Log-sd of it between people.', '1', 0, 2),
   spread: changed('Log-sd of both from run to run.', '1', 0, 2),
   lapse: changed('Chance a run that nothing is noticed.', '1', 0, 1),
+  hurries: z.optional(z.boolean().check(z.meta({ description: 'Waits for no speed, no lever, no leading edge, no height, and reads no list.' }))),
   falsePerMin: changed('Releases without cause, a minute of holding.', '1/min', 0, 60),
 }).check(z.meta({ id: 'trainee', description: 'A scripted trainee with some numbers changed.' }));
 
@@ -25,11 +26,12 @@ export type TraineeFile = z.infer<typeof traineeSchema>;
 /** The numbers that a trainee file comes to. */
 export function numbersOf(file: TraineeFile): TraineeNumbers {
   const base: TraineeNumbers = TRAINEE_NUMBERS[file.trainee];
-  const { sees, thresholdDeg, thresholdLogSd, reactionS, reactionLogSd, spread, lapse, falsePerMin } = file;
+  const { sees, thresholdDeg, thresholdLogSd, reactionS, reactionLogSd, spread, lapse, falsePerMin, hurries } = file;
   return {
     sees: sees ?? base.sees,
     thresholdDeg: thresholdDeg ?? base.thresholdDeg, thresholdLogSd: thresholdLogSd ?? base.thresholdLogSd,
     reactionS: reactionS ?? base.reactionS, reactionLogSd: reactionLogSd ?? base.reactionLogSd,
     spread: spread ?? base.spread, lapse: lapse ?? base.lapse, falsePerMin: falsePerMin ?? base.falsePerMin,
+    hurries: hurries ?? base.hurries,
   };
 }

@@ -20,7 +20,7 @@ export function procedureWatcher(fixed: Fixed, { procedure, start: { icing } }: 
     ...(procedure.leverFirst ? [leverFirst(fixed, airframe)] : []),
     speedFirst(fixed, airframe, icing), insideLimit(airframe), speedKept(fixed, airframe, icing), slowAfter(fixed, airframe, icing),
     leadingEdgeOut(), bothThere(fixed, 0), motorDuty(), hornMet(fixed),
-    aroundBegun(fixed), aroundGear(), aroundHeight(fixed, procedure.safeFt ?? SAFE_FT),
+    aroundBegun(fixed), aroundGear(), aroundHeight(fixed, safeFtOf({ procedure })),
     ...(procedure.call ? [splitCalled(fixed), secondLook(fixed)] : []),
     ...(procedure.leaveAlone ? [leftAlone(fixed), leftAsIs(fixed)] : []),
     ...(procedure.list === true ? [listRead(fixed)] : []),
@@ -36,6 +36,7 @@ export function procedureWatcher(fixed: Fixed, { procedure, start: { icing } }: 
 
 /** Height above the ground from which the flap switch may be used behind a go-around, where the scenario gives none, ft. Invented. */
 const SAFE_FT = 1000;
+export const safeFtOf = ({ procedure }: Pick<ReadyScenario, 'procedure'>): number => procedure.safeFt ?? SAFE_FT;
 
 const PASSED: readonly Outcome[] = ['caught', 'held', 'completed'];
 const OPEN: readonly Outcome[] = ['void', 'undecided'];

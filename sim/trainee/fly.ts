@@ -6,6 +6,7 @@ import type { ReadyScenario } from '../ready.js';
 import type { Fixed } from '../fixed.js';
 import { runBy, type Pilot } from '../replay.js';
 import { fly, judge, type Flight } from '../score/flight.js';
+import { safeFtOf } from '../score/procedure.js';
 import { ticksOf } from '../units.js';
 import { manoeuvreKt } from '../marks.js';
 import { TRAINEE_NUMBERS, type TraineeName, type TraineeNumbers } from './numbers.js';
@@ -41,6 +42,12 @@ export function pilotOf(scenario: ReadyScenario, airframe: Airframe, seed: numbe
   const sheet: Sheet = {
     scored: scenario.recognition !== undefined,
     manoeuvreKt: (settingDeg) => manoeuvreKt(airframe, fixed, settingDeg, scenario.start.icing),
+    settingsDeg: airframe.settings.map(({ deg }) => deg),
+    normalFirst: scenario.mainDrive === 'works',
+    list: scenario.procedure.list === true,
+    safeFt: safeFtOf(scenario),
+    holdMostTicks: scenario.task.holdMostS === undefined ? Infinity : ticksOf(scenario.task.holdMostS),
+    restTicks: ticksOf(scenario.task.restS ?? 0),
   };
   return scriptedTrainee(watchOf(watcherFor(trainee, seed), seed), fixed, sheet);
 }

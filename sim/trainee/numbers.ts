@@ -1,5 +1,5 @@
 /**
- * The scripted trainees as numbers. All six are one watcher: an eye that needs so many degrees, a hand that needs so
+ * The scripted trainees as numbers. All of them are one watcher: an eye that needs so many degrees, a hand that needs so
  * many seconds, a spread from run to run, lapses, and releases without cause. No human data exist; the figures of
  * `steady` and `loaded` are assumed ones, near published times for expected and for divided watching.
  */
@@ -18,6 +18,8 @@ export interface TraineeNumbers {
   readonly lapse: number;
   /** Releases without cause, a minute of holding. */
   readonly falsePerMin: number;
+  /** Goes through the work without waiting: for no speed, no lever, no leading edge, no height, and reads no list. */
+  readonly hurries?: boolean | undefined;
 }
 
 const SURE = { sees: 'split', thresholdDeg: 1, thresholdLogSd: 0, reactionLogSd: 0, spread: 0, lapse: 0, falsePerMin: 0 } as const;
@@ -29,6 +31,7 @@ export const TRAINEE_NUMBERS = {
   early: { ...SURE, reactionS: 1, falsePerMin: 6 },
   steady: { sees: 'change', thresholdDeg: 1, thresholdLogSd: 0.2, reactionS: 0.6, reactionLogSd: 0.3, spread: 0.35, lapse: 0.03, falsePerMin: 0.18 },
   loaded: { sees: 'change', thresholdDeg: 1, thresholdLogSd: 0.2, reactionS: 5, reactionLogSd: 0.3, spread: 0.4, lapse: 0.05, falsePerMin: 0.24 },
+  hasty: { ...SURE, reactionS: 1, hurries: true },
 } as const satisfies Readonly<Record<string, TraineeNumbers>>;
 
 export type TraineeName = keyof typeof TRAINEE_NUMBERS;

@@ -8,7 +8,10 @@ import type { Fixed } from '../fixed.js';
 import type { Pilot } from '../replay.js';
 import type { State } from '../state.js';
 import { answersOf } from './answers.js';
+import { aroundOf } from './around.js';
 import { openEye } from './eye.js';
+import { findingOf } from './finding.js';
+import { readingOf } from './reading.js';
 import { rollOf } from './roll.js';
 import { throttleOf } from './throttle.js';
 import type { Watch } from './watcher.js';
@@ -19,6 +22,17 @@ export interface Sheet {
   readonly scored: boolean;
   /** Manoeuvre speed of a setting, kt. */
   manoeuvreKt(settingDeg: number): number;
+  /** Settings of the flap lever, deg, in rising order. */
+  readonly settingsDeg: readonly number[];
+  /** The normal drive is said to work: the lever is tried first. */
+  readonly normalFirst: boolean;
+  /** The list is read behind a split. */
+  readonly list: boolean;
+  /** Height above the ground from which the flaps are thought of in a go-around, ft. */
+  readonly safeFt: number;
+  /** Longest hold at a time, and the rest behind it, ticks; Infinity and 0 where the brief asks for none. */
+  readonly holdMostTicks: number;
+  readonly restTicks: number;
 }
 
 /** Hands take a second between two acts; the drive is let go this much before the setting, for what it coasts. */
@@ -29,6 +43,8 @@ const FIRST_TOUCH_TICKS = 50;
 const LOOK_TICKS = 300;
 /** The leading edge should have been out by now. */
 const LEADING_EDGE_TICKS = 1500;
+/** A horn is met this long behind its start on the way down. */
+const HORN_TICKS = 400;
 /** Slow enough for the next setting, or fast enough to retract, kt. */
 const SLOW_KT = 8;
 const FAST_KT = 2;
@@ -40,14 +56,18 @@ type Off = { readonly tick: number; readonly call: Act | null };
 export function scriptedTrainee(watch: Watch, fixed: Fixed, sheet: Sheet): Pilot {
   const { settings } = fixed.task;
   const eye = openEye(fixed, watch);
-  const answers = answersOf(fixed);
+  const { hurries } = watch;
+  const answers = answersOf(fixed, hurries);
+  const around = aroundOf(fixed, sheet.safeFt, hurries);
+  const finds = findingOf(eye, sheet.settingsDeg);
+  const read = readingOf(eye, sheet.list && !hurries);
   const throttle = throttleOf();
   const roll = rollOf();
   let seq = 0;
   let free = PAUSE_TICKS; // next tick in which the hand is free
   let off: Off | null = null;
-  let saidMoving = false;
   let target = 0;
+  let hornTicks = 0;
   let touchTick = -1;
   let touching = false;
 
@@ -66,12 +86,13 @@ export function scriptedTrainee(watch: Watch, fixed: Fixed, sheet: Sheet): Pilot
     answers(s, file);
     throttle(s, file);
     roll(s, file);
+    const flaps = around.step(s, file);
+    hornTicks = s.horn !== 0 && s.pathSin < 0 && s.gearLever === 0 ? hornTicks + 1 : 0;
+    if (hornTicks === HORN_TICKS && !fixed.otherFlies && !hurries) file({ do: 'setGear', to: 'down' });
     if (off !== null) {
       if (off.call !== null && s.tick === off.tick + PAUSE_TICKS) act(off.call);
-      else if (off.call?.do === 'callSplit' && !saidMoving && s.tick >= off.tick + 2 * PAUSE_TICKS && eye.stillParts(s)) {
-        saidMoving = true;
-        act({ do: 'callStillMoving' });
-      }
+      else if (off.call?.do === 'callSplit' && hurries && s.tick === off.tick + 2 * PAUSE_TICKS) act({ do: 'closeGuard' });
+      else if (off.call?.do === 'callSplit') read(s, s.tick - off.tick, act);
       return;
     }
     const setting = settings[target];
@@ -82,31 +103,48 @@ export function scriptedTrainee(watch: Watch, fixed: Fixed, sheet: Sheet): Pilot
       const splits = eye.splits(s);
       const nothing = eye.drivesNothing(s);
       const doubts = !splits && !nothing && eye.doubts(s);
-      if (!there && !touched && !splits && !nothing && !doubts) return;
+      const warm = !hurries && s.tick - s.pressTick >= sheet.holdMostTicks;
+      if (hurries && setting !== undefined && s.flapLeverDeg !== setting && s.tick >= free) act({ do: 'setFlapLever', settingDeg: setting });
+      const behind = s.mainDrive === 1 && hurries && !sheet.normalFirst;
+      if (!there && !touched && !splits && !nothing && !doubts && !warm && !behind) return;
       act(letGo(s, fixed));
       if (splits || (there && eye.isUneven(setting))) handOff({ do: 'callSplit' });
       else if (nothing) handOff({ do: 'callDriveFailed' });
       else if (there) target += 1;
       else if (doubts && sheet.scored) handOff(null);
       else if (doubts) free = s.tick + LOOK_TICKS;
+      else if (warm) free = s.tick + sheet.restTicks;
       touching = false;
       return;
     }
-    if (eye.runsOn(s)) {
+    if (eye.runsOn(s) && s.guardOpen === 1) {
       act({ do: 'closeGuard' });
       handOff({ do: 'callDriveFailed' });
       return;
     }
-    if (s.tick < free || setting === undefined || s.contactor !== 0) return;
+    if (s.tick < free || s.contactor !== 0) return;
+    // The normal drive is back: handed over once all is reached, with the lever there; in a hurry at once.
+    if (s.mainDrive === 1 && !sheet.normalFirst && (setting === undefined || hurries)) {
+      if (s.guardOpen === 1 && s.rateDegPerS === 0) act({ do: 'closeGuard' });
+      return;
+    }
+    if (setting === undefined) return;
     const extends_ = setting > s.driveDeg;
+    if (sheet.normalFirst && !hurries && !finds(s, setting, act)) return;
+    if (sheet.normalFirst && hurries && s.guardOpen === 0 && s.flapLeverDeg !== setting) {
+      act({ do: 'setFlapLever', settingDeg: setting });
+      free = s.tick + LOOK_TICKS * 2;
+      return;
+    }
     if (s.guardOpen === 0) act({ do: 'openGuard' });
     else if (s.armed === 0) act({ do: 'arm' });
-    else if (!fitSpeed(s, extends_ ? settings[target - 1] : setting, extends_, sheet, act)) return;
-    else if (s.flapLeverDeg !== setting) act({ do: 'setFlapLever', settingDeg: setting });
-    else if (s.leadingEdgeGoing === 1 && s.leadingEdge < 1) {
+    else if (!flaps) return;
+    else if (!hurries && !fitSpeed(s, extends_ ? settings[target - 1] : setting, extends_, fixed.otherFlies, sheet, act)) return;
+    else if (s.flapLeverDeg !== setting && !hurries) act({ do: 'setFlapLever', settingDeg: setting });
+    else if (s.leadingEdgeGoing === 1 && s.leadingEdge < 1 && !hurries) {
       if (touchTick >= 0 && s.tick >= touchTick + LEADING_EDGE_TICKS && !watch.lapsed) handOff({ do: 'callDriveFailed' });
     } else {
-      touching = s.leadingEdgeGoing === 0 && extends_;
+      touching = s.leadingEdgeGoing === 0 && extends_ && !hurries;
       if (touching) touchTick = s.tick;
       act(press(extends_ ? 'extend' : 'retract', fixed));
     }
@@ -117,14 +155,15 @@ export function scriptedTrainee(watch: Watch, fixed: Fixed, sheet: Sheet): Pilot
  * Speed first where it matters: extending, the manoeuvre speed of what is out before the next setting; retracting, that
  * of the setting to come before the lever. @returns whether the speed is there
  */
-function fitSpeed(s: State, settingDeg: number | undefined, extending: boolean, sheet: Sheet, act: (what: Act) => void): boolean {
-  if (settingDeg === undefined || s.speedHold === 0) return true;
+function fitSpeed(s: State, settingDeg: number | undefined, extending: boolean, otherFlies: boolean, sheet: Sheet, act: (what: Act) => void): boolean {
+  if (settingDeg === undefined || (s.speedHold === 0 && s.goAround === 0)) return true;
   const wanted = Math.floor(sheet.manoeuvreKt(settingDeg) + 0.5);
-  if (extending ? s.selectedKt > wanted : s.selectedKt < wanted) {
+  if (!otherFlies && (extending ? s.selectedKt > wanted : s.selectedKt < wanted)) {
     act({ do: 'selectSpeed', speedKt: wanted });
     return false;
   }
-  return extending ? s.casKt <= s.selectedKt + SLOW_KT : s.casKt >= s.selectedKt - FAST_KT;
+  const aimedKt = otherFlies ? wanted : s.selectedKt;
+  return extending ? s.casKt <= aimedKt + SLOW_KT : s.casKt >= aimedKt - FAST_KT;
 }
 
 function press(way: 'extend' | 'retract', fixed: Fixed): Act {

@@ -13,7 +13,7 @@ const MOST_DEG = 50;
 export function throttleOf(): (s: State, file: (what: Act) => void) => void {
   let before: number | null = null;
   return (s, file) => {
-    if (s.speedHold === 1 || s.tick % EVERY_TICKS !== 0) return;
+    if (s.speedHold === 1 || s.goAround === 1 || s.tick % EVERY_TICKS !== 0) return;
     const trend = before === null ? 0 : (s.casKt - before) / (EVERY_TICKS / 100);
     before = s.casKt;
     const change = PER_KT * (s.selectedKt - s.casKt) - PER_KT_PER_S * trend;

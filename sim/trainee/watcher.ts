@@ -12,6 +12,7 @@ export interface Watcher {
   readonly spread: number;
   readonly lapse: number;
   readonly falsePerMin: number;
+  readonly hurries?: boolean | undefined;
 }
 
 /** How a person watches in one run. */
@@ -19,6 +20,8 @@ export interface Watch {
   readonly sees: TraineeNumbers['sees'];
   readonly thresholdDeg: number;
   readonly reactionTicks: number;
+  /** Waits for nothing. */
+  readonly hurries: boolean;
   /** Nothing is noticed in this run. */
   readonly lapsed: boolean;
   /** Ticks of holding until the next release without cause; Infinity for never. */
@@ -28,9 +31,9 @@ export interface Watch {
 /** Draws a person. @param seed unsigned 32-bit whole number; the run's own, or a set's for one person throughout */
 export function watcherOf(numbers: TraineeNumbers, seed: number): Watcher {
   const person = dice(seed, 'person');
-  const { sees, spread, lapse, falsePerMin } = numbers;
+  const { sees, spread, lapse, falsePerMin, hurries = false } = numbers;
   return {
-    sees, spread, lapse, falsePerMin,
+    sees, spread, lapse, falsePerMin, hurries,
     thresholdDeg: numbers.thresholdDeg * exp(numbers.thresholdLogSd * person.normal()),
     reactionS: numbers.reactionS * exp(numbers.reactionLogSd * person.normal()),
   };
@@ -43,6 +46,7 @@ export function watchOf(watcher: Watcher, seed: number): Watch {
   const without: Dice = dice(seed, 'releases without cause');
   return {
     sees: watcher.sees,
+    hurries: watcher.hurries === true,
     thresholdDeg: watcher.thresholdDeg * factor,
     reactionTicks: Math.floor(watcher.reactionS * factor * TICKS_PER_S + 0.5),
     lapsed: eye.uniform() < watcher.lapse,

@@ -23,6 +23,6 @@ test('flies: a prompt hand with three seconds of reaction lets go three seconds 
 });
 
 test('a wrong file tells every place', () => {
-  const read = readAny('{\n  "format": 1,\n  "trainee": "hasty",\n  "lapse": 2,\n  "speed": 1\n}', 't.json', lookup);
+  const read = readAny('{\n  "format": 1,\n  "trainee": "nobody",\n  "lapse": 2,\n  "speed": 1\n}', 't.json', lookup);
   expect(read.ok ? [] : read.problems.map(({ line, path }) => [line, path])).toEqual([[3, 'trainee'], [4, 'lapse'], [5, 'speed']]);
 });

@@ -32,13 +32,15 @@ export function aroundBegun(fixed: Fixed): Watcher {
 export function aroundGear(): Watcher {
   let aroundTick = -1;
   let wasDown = false;
+  let leverBefore = 0;
   let climbTick = -1;
   let upTick = -1;
   return {
     see(s) {
       if (aroundTick < 0) {
-        if (s.goAround === 1) { aroundTick = s.tick - 1; wasDown = s.gearLever === 1; }
-        return;
+        if (s.goAround === 1) { aroundTick = s.tick - 1; wasDown = leverBefore === 1; }
+        leverBefore = s.gearLever;
+        if (aroundTick < 0) return;
       }
       if (climbTick < 0 && s.pathSin > 0) climbTick = s.tick - 1;
       if (upTick < 0 && s.gearLever === 0) upTick = s.tick - 1;
@@ -59,7 +61,7 @@ export function aroundHeight(fixed: Fixed, safeFt: number): Watcher {
   return {
     see(s) {
       if (aroundTick < 0 && s.goAround === 1) aroundTick = s.tick - 1;
-      if (aroundTick < 0 || pressTick >= 0 || s.pressTick <= aroundTick) return;
+      if (aroundTick < 0 || pressTick >= 0 || s.pressTick < aroundTick) return;
       pressTick = s.pressTick;
       heightFt = (s.heightM - fixed.groundM) / FT;
     },

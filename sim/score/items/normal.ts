@@ -41,6 +41,7 @@ export function lossFound(): Watcher {
 /** The normal drive back: the standby drive gives up the flaps only with the lever where both sides are. */
 export function returnHandled(): Watcher {
   let was: number | null = null;
+  let before: number | null = null; // the gap before this tick: the normal drive moves in the very tick it is given the flaps
   let back = false;
   let at = -1;
   let offDeg = 0;
@@ -48,9 +49,11 @@ export function returnHandled(): Watcher {
     see(s) {
       if (was === 0 && s.mainDrive === 1) back = true;
       was = s.mainDrive;
+      const gap = before;
+      before = gapDeg(s);
       if (!back || at >= 0 || s.armed === 1 || s.contactor !== 0 || s.rateDegPerS !== 0) return;
       at = s.tick - 1;
-      offDeg = gapDeg(s);
+      offDeg = gap ?? before;
     },
     items: () => [itemOf('returnHandled', at < 0 ? null : offDeg <= ARRIVAL_DEG, at, { value: offDeg, limit: ARRIVAL_DEG, unit: 'deg' })],
   };

@@ -48,19 +48,20 @@ function asks(fixed: Fixed): (s: State) => boolean {
   };
 }
 
-/** While the flaps are driven out, the manoeuvre speed of what was out at the press, 5 kt below to 10 kt above. */
+/** While the flaps are driven out, the manoeuvre speed of what was out when the step began, 5 kt below to 10 kt above. */
 export function speedKept(fixed: Fixed, airframe: Airframe, icing: boolean): Watcher {
   const outKt = speedOut(fixed, airframe, icing);
   const asked = asks(fixed);
   const found = worst();
-  let pressTick = -1;
+  let step = -1;
   let kt = 0;
   return {
     see(s) {
       const now = outKt(s);
       if (!asked(s)) return;
-      if (s.pressTick !== pressTick) { pressTick = s.pressTick; kt = now; }
       if (s.drive <= 0 || s.contactor === 0) return;
+      // Of the whole step: who pauses between two settings goes on at the same speed.
+      if (s.settingNext !== step) { step = s.settingNext; kt = now; }
       const over = s.casKt - (kt + ABOVE_KT);
       const under = kt - BELOW_KT - s.casKt;
       if (over > under) found.note(over, s.casKt, kt + ABOVE_KT, s.tick - 1);

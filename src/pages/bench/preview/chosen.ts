@@ -16,7 +16,7 @@ export const truth = signal(false);
 /** The scripted trainees in words an instructor can use. */
 export const WHO_WORDS: Readonly<Record<TraineeName, string>> = {
   prompt: 'prompt: lets go 1 s after 1° is shown', slow: 'slow: lets go 6 s after 1°', never: 'never: holds on whatever comes',
-  early: 'early: lets go without cause', steady: 'steady: an ordinary watcher', loaded: 'loaded: the same, busy',
+  early: 'early: lets go without cause', steady: 'steady: an ordinary watcher', loaded: 'loaded: the same, busy', hasty: 'waits for nothing',
 };
 
 export const nameOf = (one: Who): string => ('named' in one ? one.named : one.name);
