@@ -6,6 +6,8 @@ import { itemOf, secondsBetween, type Watcher } from './item.js';
 
 /** The gear goes up within this time of the climb, ticks. Invented. */
 const GEAR_TICKS = 1500;
+/** It climbs: sine of the path, a little over one degree. Invented. */
+const CLIMBS = 0.02;
 
 /** Told to go around, the thrust goes up within the time of the event. */
 export function aroundBegun(fixed: Fixed): Watcher {
@@ -42,7 +44,7 @@ export function aroundGear(): Watcher {
         leverBefore = s.gearLever;
         if (aroundTick < 0) return;
       }
-      if (climbTick < 0 && s.pathSin > 0) climbTick = s.tick - 1;
+      if (climbTick < 0 && s.pathSin > CLIMBS) climbTick = s.tick - 1;
       if (upTick < 0 && s.gearLever === 0) upTick = s.tick - 1;
     },
     items() {
