@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { planItems, planOf, planRequestOf, withEntered, BLANK } from '../../sim/index.js';
 import { ready } from '../../sim/files/index.js';
 import { numberOf } from '../../src/pages/plan/entry.js';
+import { within } from '../../src/pages/plan/given.js';
 import { plannedFacts } from '../../src/pages/plan/note.js';
 import { differenceOf } from '../../src/pages/plan/section.js';
 import { offWords, toleranceWords, typeset, valueWords } from '../../src/pages/plan/words.js';
@@ -56,4 +57,14 @@ test('a difference is flown less planned, with a sign that is a minus', () => {
   expect(differenceOf({ ...base, planned: 100, flown: 100.2 })).toBe('as planned');
   expect(differenceOf({ ...base, planned: 100, flown: null })).toBe('');
   expect(differenceOf({ ...base, planned: 'gearFirst', flown: 'settingFirst' })).toBe('otherwise');
+});
+
+test('figures are brought inside what may be flown there', () => {
+  const base = plan.request;
+  expect(within({ ...base, massT: 5 }).massT).toBe(airframe.mass.emptyT);
+  expect(within({ ...base, speedKt: 390 }).speedKt).toBe(218); // flaps stand at 9
+  expect(within({ ...base, speedKt: 60 }).speedKt).toBe(117); // stall 112.7 and 3 %, rounded up
+  expect(within({ ...base, fromDeg: 0, speedKt: 390, leadingEdge: 'out' }).speedKt).toBe(240);
+  expect(within({ ...base, fromDeg: 4, leadingEdge: 'in' }).leadingEdge).toBe('out');
+  expect(within({ ...base, altitudeFt: 900, groundFt: 2000 }).groundFt).toBe(400);
 });

@@ -1,6 +1,6 @@
 /** What the plan is made for: every figure can be changed, and a change begins the plan anew. */
 import type { Airframe } from '../../../sim/files/index.js';
-import { settingsOf, type PlanRequest } from '../../../sim/index.js';
+import { settingsOf, speedsOf, type PlanRequest } from '../../../sim/index.js';
 
 interface Props {
   readonly request: PlanRequest;
@@ -23,14 +23,18 @@ const MOST: Readonly<Record<(typeof FIGURES)[number][0] | (typeof OPEN)[number][
 
 /** Brought inside what may be flown there. */
 export function within(request: PlanRequest): PlanRequest {
-  const { airframe: { mass, limits, settings }, fromDeg, leadingEdge } = request;
+  const { airframe, fromDeg, leadingEdge } = request;
+  const { mass, limits, settings } = airframe;
   const clamp = (value: number, low: number, high: number): number => Math.min(high, Math.max(low, value));
   const flapLimit = settings.find(({ deg }) => deg >= fromDeg)?.limitKt ?? Infinity;
   const fast = Math.min(flapLimit, leadingEdge === 'out' ? limits.leadingEdgeKt : 400);
   const altitudeFt = clamp(request.altitudeFt, 500, 25_000);
+  const massT = clamp(request.massT, mass.emptyT, mass.takeOffT);
+  // Not below the stall warning of what is out.
+  const slow = speedsOf(airframe, massT, false).settings.reduce((found, { settingDeg, warningKt }) => (settingDeg <= fromDeg ? warningKt : found), 60);
   return {
-    ...request, massT: clamp(request.massT, mass.emptyT, mass.takeOffT), altitudeFt, groundFt: Math.min(request.groundFt, altitudeFt - 500),
-    speedKt: Math.min(request.speedKt, fast), leadingEdge: fromDeg > 0 ? 'out' : leadingEdge,
+    ...request, massT, altitudeFt, groundFt: Math.min(request.groundFt, altitudeFt - 500),
+    speedKt: clamp(request.speedKt, Math.ceil(slow), fast), leadingEdge: fromDeg > 0 ? 'out' : leadingEdge,
   };
 }
 

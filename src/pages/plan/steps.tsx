@@ -9,7 +9,7 @@ export function Steps({ plan: { steps, touch, totalS, readyS, request } }: { pla
   return (
     <>
       {touch !== null && <p class="plan-touch">First touch: slow to {touch.speedKt} kt, touch at {s(touch.atS)} s, leading edge out at {s(touch.outS)} s. It does not come back.</p>}
-      <div class="wide" tabIndex={0} role="region" aria-label="Out, step by step">
+      <div class="wide" tabIndex={0} role="region" aria-label="Table of the steps out">
         <table class="plan-table">
           <thead><tr><th scope="col">to</th><th scope="col">slow to</th><th scope="col">lever</th><th scope="col">hold</th><th scope="col">motor on</th><th scope="col">closed form</th><th scope="col">limit</th><th scope="col">heat behind</th></tr></thead>
           <tbody>
@@ -33,7 +33,7 @@ export function BackIn({ plan: { retraction, request } }: { plan: Plan }) {
   const latched = request.airframe.drive.retractSwitch === 'latched';
   return (
     <>
-      <div class="wide" tabIndex={0} role="region" aria-label="Back in, step by step">
+      <div class="wide" tabIndex={0} role="region" aria-label="Table of the steps back in">
         <table class="plan-table">
           <thead><tr><th scope="col">to</th><th scope="col">accelerate to</th><th scope="col">motor on</th><th scope="col">limit</th><th scope="col">heat behind</th></tr></thead>
           <tbody>

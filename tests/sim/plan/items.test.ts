@@ -67,3 +67,14 @@ describe('what is entered', () => {
     expect(withShown(BLANK, item('failed')).failed).toEqual(item('failed').right);
   });
 });
+
+describe('what else failed', () => {
+  it('is the airframe’s own list, and an invented one where its file says nothing', () => {
+    const own = planOf({ ...plan.request, airframe: { ...AIRFRAME, pressure: { source: 'own papers', systems: [{ name: 'tail', state: 'lost', instead: 'nothing' }, { name: 'lamp', state: 'kept', instead: 'battery' }] } } });
+    const failed = planItems(own).find(({ id }) => id === 'failed')!;
+    expect([failed.kind === 'many' && failed.choices, failed.right]).toEqual([['tail', 'lamp'], ['tail']]);
+    const { pressure: _pressure, ...bare } = AIRFRAME;
+    expect(planOf({ ...plan.request, airframe: bare }).pressure).toMatchObject({ source: 'invented' });
+    expect(planOf({ ...plan.request, airframe: bare }).pressure.systems.some(({ state }) => state === 'kept')).toBe(true);
+  });
+});
