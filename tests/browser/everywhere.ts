@@ -1,7 +1,9 @@
 // Every page and state of the app, one after another, for tests that look at all of them.
 import type { Page } from 'playwright-core';
+import { linkCode } from '../../src/records/link.js';
 import { control, startRun } from './drilling.js';
 import { benchStates } from './everywhere-bench.js';
+import { plain } from './flying.js';
 import { appUrl, openApp, type OpenOptions } from './harness.js';
 import { fakeBox, plug, press } from './pads.js';
 
@@ -57,6 +59,12 @@ export async function everywhere(options: OpenOptions, look: Look): Promise<void
     await page.locator('h1').waitFor();
     await look(page, nowhere);
   }
+  await to('#/own?s=AAAA');
+  await page.getByRole('heading', { name: 'This link cannot be flown' }).waitFor();
+  await look(page, 'link that is broken');
+  await to(`#/own?s=${await linkCode(JSON.stringify(plain({ faults: [{ name: 'a', kind: 'disconnect', side: 'right', when: { flapDeg: 8 } }] })))}`);
+  await page.getByRole('button', { name: 'Start' }).waitFor();
+  await look(page, 'brief of a run from the bench');
   await to('#/set/1');
   await page.getByRole('button', { name: 'Start the set' }).waitFor();
   await look(page, 'set');

@@ -37,7 +37,7 @@ const LONGEST = 64;
 export const fileStem = (name: string): string => name.replace(/\.jsonc?$/i, '').slice(0, LONGEST) || 'untitled';
 
 /** A name as a file may have it: letters, digits and hyphens. */
-export const slug = (name: string): string => name.toLowerCase().normalize('NFKD').replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '').slice(0, LONGEST).replace(/-+$/, '') || 'untitled';
+export const slug = (name: string): string => name.toLowerCase().normalize('NFKD').replace(/\p{M}+/gu, '').replace(/[^a-z0-9]+/g, '-').replace(/^-+|-+$/g, '').slice(0, LONGEST).replace(/-+$/, '') || 'untitled';
 
 /** The name that a text gives itself by its title. */
 export function titleOf(text: string): string {
