@@ -54,9 +54,10 @@ test('a difference is flown less planned, with a sign that is a minus', () => {
   const base = { id: 'motorOnS', unit: 's', decimals: 0, shown: false };
   expect(differenceOf({ ...base, planned: 100, flown: 108.4 })).toBe('+8\u00a0s');
   expect(differenceOf({ ...base, planned: 100, flown: 92 })).toBe('−8\u00a0s');
-  expect(differenceOf({ ...base, planned: 100, flown: 100.2 })).toBe('as planned');
+  expect(differenceOf({ ...base, planned: 100, flown: 100.2 })).toBe('same');
   expect(differenceOf({ ...base, planned: 100, flown: null })).toBe('');
-  expect(differenceOf({ ...base, planned: 'gearFirst', flown: 'settingFirst' })).toBe('otherwise');
+  expect(differenceOf({ ...base, id: 'continueKg', planned: 500, flown: 9 })).toBe('');
+  expect(differenceOf({ ...base, planned: 'gearFirst', flown: 'settingFirst' })).toBe('other');
 });
 
 test('figures are brought inside what may be flown there', () => {

@@ -6,8 +6,8 @@ import type { FlownItem } from '../../../sim/index.js';
 import type { House } from '../house.js';
 
 const NAMES: Readonly<Record<string, string>> = {
-  order: 'Order', horn: 'Gear horn', motorOnS: 'Motor on', totalS: 'From the beginning to both there', startByNm: 'Begun at, from the runway',
-  descentFtPerMin: 'Rate of descent', continueKg: 'Fuel: hold and approach planned, burnt in the run',
+  order: 'Order', horn: 'Gear horn', motorOnS: 'Motor on', totalS: 'To both there', startByNm: 'Begun at',
+  descentFtPerMin: 'Rate of descent', continueKg: 'Fuel',
 };
 const WORDS: Readonly<Record<string, string>> = {
   gearFirst: 'gear first', settingFirst: 'setting first', silent: 'silent', silenceable: 'sounds, may be silenced', sounds: 'sounds, not to be silenced',
@@ -29,13 +29,13 @@ export function PlannedFlown({ house, run }: { house: House; run: RunRecord }) {
         <tbody>
           {items.value.map((item) => (
             <tr key={item.id}>
-              <th scope="row">{item.settingDeg === undefined ? NAMES[item.id] ?? item.id : `Speed at the lever to ${name(item.settingDeg)}`}{item.shown && <small> shown</small>}</th>
+              <th scope="row">{item.settingDeg === undefined ? NAMES[item.id] ?? item.id : `Lever to ${name(item.settingDeg)} at`}{item.shown && <small> shown</small>}</th>
               <td>{said(item, item.planned)}</td><td>{said(item, item.flown)}</td><td>{differenceOf(item)}</td>
             </tr>
           ))}
         </tbody>
       </table>
-      <p class="small">As the record plays it again. A blank was left out; a dash is what the run never came to.</p>
+      <p class="small">As the record plays it again. Blanks are left out; a dash is what the run never came to. Fuel: hold and approach as planned, and what the run burnt.</p>
     </section>
   );
 }
@@ -46,9 +46,10 @@ function said({ unit, decimals }: FlownItem, value: number | string | null): str
 }
 
 /** Flown less planned. */
-export function differenceOf({ planned, flown, unit, decimals }: FlownItem): string {
-  if (planned === null || flown === null) return '';
-  if (typeof planned !== 'number' || typeof flown !== 'number') return planned === flown ? 'as planned' : 'otherwise';
+export function differenceOf({ id, planned, flown, unit, decimals }: FlownItem): string {
+  // A run seldom holds the hold: what it burnt is no measure of the plan.
+  if (planned === null || flown === null || id === 'continueKg') return '';
+  if (typeof planned !== 'number' || typeof flown !== 'number') return planned === flown ? 'same' : 'other';
   const by = (flown - planned).toFixed(decimals);
-  return Number(by) === 0 ? 'as planned' : `${Number(by) > 0 ? '+' : '−'}${by.replace('-', '')}\u00a0${unit}`;
+  return Number(by) === 0 ? 'same' : `${Number(by) > 0 ? '+' : '−'}${by.replace('-', '')}\u00a0${unit}`;
 }
