@@ -8,6 +8,12 @@ import { advance, back, begin, forth, part, type History } from './history.js';
 import { keep, kept, type Kept } from './keep.js';
 import { readKind, type BenchKind, type BenchValue, type Known } from './kinds.js';
 
+/** A moment of the history. */
+interface Moment extends Kept {
+  /** Which of the documents opened one after the other. */
+  readonly document: number;
+}
+
 /** What the text comes to at this moment. */
 export interface Reading {
   /** In the order of the text. */
@@ -74,7 +80,8 @@ const NOTHING: Kept = { kind: 'scenario', name: '', text: '', own: null, base: '
 
 /** @param from what was being written when the page went away; null where nothing was */
 export function makeDraft(known: Known, from: Kept | null): Draft {
-  const history = signal<History<Kept>>(begin(from ?? NOTHING));
+  const history = signal<History<Moment>>(begin({ ...(from ?? NOTHING), document: 0 }));
+  const first = history.peek().now;
   const now = computed(() => history.value.now);
   const kind = computed(() => now.value.kind);
   const text = computed(() => now.value.text);
@@ -93,8 +100,11 @@ export function makeDraft(known: Known, from: Kept | null): Draft {
       if (json !== null) lastJson.value = json;
     });
   });
-  effect(() => keep(now.value));
-  const step = (change: Partial<Kept>, called: string | null = null): void => {
+  effect(() => {
+    const { document: _, ...whole } = now.value;
+    keep(whole);
+  });
+  const step = (change: Partial<Moment>, called: string | null = null): void => {
     history.value = advance(history.value, { ...history.value.now, ...change }, called);
   };
   const edit = (next: string, called?: string): void => {
@@ -117,16 +127,19 @@ export function makeDraft(known: Known, from: Kept | null): Draft {
         lastSound.value = null;
         // One kind of line end, as the editor has it; places of problems are the same in both.
         const text = document.text.replace(/^\uFEFF/, '').replace(/\r\n?/g, '\n');
-        step({ ...document, text, base: document.own === null ? '' : text });
+        step({ ...document, text, base: document.own === null ? '' : text, document: history.value.now.document + 1 });
         // The same document again changes no reading, and nobody else would tell that it is sound.
         lastSound.value = read.peek().value;
       });
     },
     saved(own) {
-      history.value = { ...history.value, now: { ...history.value.now, own, base: history.value.now.text } };
+      // Its other moments belong to the same place on the shelf: saved from one of them, it is not there twice.
+      const { past, now: { document, text: base }, future } = history.value;
+      const kept = (moment: Moment): Moment => (moment.document === document ? { ...moment, own, base } : moment);
+      history.value = { ...history.value, past: past.map(kept), now: kept(history.value.now), future: future.map(kept) };
     },
     part: () => { history.value = part(history.value); },
-    found: computed(() => from !== null && from.text !== '' && history.value.past.length === 0 && history.value.now === from),
-    discard: () => step(NOTHING),
+    found: computed(() => from !== null && from.text !== '' && history.value.past.length === 0 && history.value.now === first),
+    discard: () => step({ ...NOTHING, document: history.value.now.document + 1 }),
   };
 }

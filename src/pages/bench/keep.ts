@@ -38,7 +38,7 @@ const tried = <T>(work: () => T): T | null => {
 };
 
 /** What was being written when the page went away. */
-export const kept = (): Kept | null => tried(() => keptOf(sessionStorage.getItem(KEY) ?? localStorage.getItem(KEY)));
+export const kept = (): Kept | null => keptOf(tried(() => sessionStorage.getItem(KEY)) ?? tried(() => localStorage.getItem(KEY)));
 
 let waiting: { readonly timer: number; readonly write: () => void } | null = null;
 
@@ -47,11 +47,11 @@ export function keep(now: Kept): void {
   if (waiting !== null) clearTimeout(waiting.timer);
   const write = (): void => {
     waiting = null;
-    for (const store of [sessionStorage, localStorage]) {
-      tried(() => (now.text === '' ? store.removeItem(KEY) : store.setItem(KEY, JSON.stringify(now))));
-    }
+    const put = (store: Storage): void => (now.text === '' ? store.removeItem(KEY) : store.setItem(KEY, JSON.stringify(now)));
+    tried(() => put(sessionStorage));
+    tried(() => put(localStorage));
   };
-  waiting = { timer: window.setTimeout(write, REST_MS), write };
+  waiting = { timer: setTimeout(write, REST_MS), write };
 }
 
 if (typeof window !== 'undefined') {
