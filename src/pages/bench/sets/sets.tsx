@@ -36,11 +36,11 @@ export function SetPanel({ draft, kit }: BenchProps) {
       <p class="small">{wordsOf(of).map((words) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`).join(' ')}</p>
       <Drawn of={of} />
       <section aria-label="One run">
-        <h3 class="ruled">One run, and how fast the pointers part</h3>
+        <h2 class="ruled">One run, and how fast the pointers part</h2>
         <RunPicture of={of} figures={here?.figures ?? null} />
       </section>
       <section aria-labelledby="set-gates">
-        <h3 class="ruled" id="set-gates">Gates</h3>
+        <h2 class="ruled" id="set-gates">Gates</h2>
         <p class="small" role="status">{now.is === 'flying' ? 'Flying whole sets for the gates …' : now.is === 'failed' ? `The gates could not be flown: ${now.why}.` : here?.gates.every(({ ok }) => ok) === true ? 'All gates hold: this set measures.' : 'A gate does not hold: what this set gives is no measure of anybody.'}</p>
         {here !== null && <Gates gates={here.gates} />}
       </section>
@@ -77,7 +77,7 @@ function Blinds({ of, figures }: { of: ReadySet; figures: SetFigures }) {
   const { limit } = figures;
   return (
     <section aria-labelledby="set-blind">
-      <h3 class="ruled" id="set-blind">Hands without eyes</h3>
+      <h2 class="ruled" id="set-blind">Hands without eyes</h2>
       <BlindStrip figures={figures} />
       <p class="small">
         Mean points a run of a hand that goes by time alone, rates mixed and hidden. The limit of {limit.deg}° uses {limit.rollAuthorityPct.toFixed(0)} % of the roll authority
@@ -92,7 +92,7 @@ function Base({ draft, of, named, base }: { draft: BenchProps['draft']; of: Read
   const [first] = of.scenarios;
   return (
     <section aria-labelledby="set-base">
-      <h3 class="ruled" id="set-base">Its run</h3>
+      <h2 class="ruled" id="set-base">Its run</h2>
       <p>{named === null ? 'The run stands in this file, under scenario.' : `The run is the drill ${named}.`} {first !== undefined && `From ${first.start.flapDeg} toward ${first.task.settings[0] ?? ''} deg at ${first.start.speedKt} kt on ${of.airframe.title}.`}</p>
       {named !== null && base !== null && <button class="button quiet" type="button" onClick={() => draft.put(['scenario'], base)}>Write the run into this file</button>}
     </section>

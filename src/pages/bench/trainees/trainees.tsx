@@ -25,7 +25,7 @@ export function TraineePanel({ house, draft }: BenchProps) {
     <div class="set-panel">
       {draft.read.value.value === null && <p class="note waits">This is the last sound trainee; there are problems in what stands now.</p>}
       <section aria-labelledby="trainee-does">
-        <h3 class="ruled" id="trainee-does">When it lets go</h3>
+        <h2 class="ruled" id="trainee-does">When it lets go</h2>
         <ReleasePicture all={all} limitDeg={LIMIT_DEG} />
         <p class="small">
           Two thousand people drawn from these numbers, one run each. In a minute of quiet holding {Math.round(100 * falseWithin(numbers, 60))} % let go without cause; {Math.round(100 * numbers.lapse)} % of runs pass unnoticed.
@@ -33,7 +33,7 @@ export function TraineePanel({ house, draft }: BenchProps) {
         </p>
       </section>
       <section aria-labelledby="trainee-numbers">
-        <h3 class="ruled" id="trainee-numbers">Its numbers</h3>
+        <h2 class="ruled" id="trainee-numbers">Its numbers</h2>
         <Numbers numbers={numbers} base={TRAINEE_NUMBERS[sound.value.trainee]} name={sound.value.trainee} />
       </section>
       <FromPerson house={house} draft={draft} />
@@ -77,7 +77,7 @@ function FromPerson({ house, draft }: Pick<BenchProps, 'house' | 'draft'>) {
   const found = made.value;
   return (
     <section aria-labelledby="trainee-person">
-      <h3 class="ruled" id="trainee-person">From a person in the logbook</h3>
+      <h2 class="ruled" id="trainee-person">From a person in the logbook</h2>
       <p class="small">Takes the middle of what is fitted from flown sets. The file here is overwritten; Undo brings it back.</p>
       <div class="trainee-people">
         {['', ...names.filter((name) => name !== '')].map((name) => <button key={name} class="button quiet" type="button" disabled={busy.value} onClick={() => make(name)}>{name === '' ? 'Runs without a name' : name}</button>)}
