@@ -84,7 +84,7 @@ function Fresh({ house, set }: { house: House; set: SetCard }) {
       <div>
         <h2 class="ruled">The set</h2>
         <Facts set={set} />
-        <p class="small">No figure is told between the runs. A run that is paused, or loses its window, counts as void. Close the page when you like: the set goes on where it stood. Flown by {person.value === '' ? 'no name' : person.value}; <a href="#/logbook">change</a>.</p>
+        <p class="small">No figure is told between the runs. A run that is paused, or loses its window, counts as void. The first run fixes how large the gauge is drawn; the others are drawn so too. Close the page when you like: the set goes on where it stood. Flown by {person.value === '' ? 'no name' : person.value}; <a href="#/logbook">change</a>.</p>
       </div>
     </div>
   );

@@ -36,7 +36,8 @@ export function section(frame: Frame): Part {
     .stroke({ width: 3, color: ink.ink, cap: 'round' });
   edge.position.set(front, tail.y);
   const word = label('', { size: at.type.label, colour: ink.ink, weight: '600', anchor: [0, 0.5] });
-  if (beside) word.place(place.x, tail.y + thick + 34 * at.scale);
+  // Under its caption, unless the wing stands far from that.
+  if (beside) word.place(front - place.x > 60 ? front - nose : place.x, tail.y + thick + 34 * at.scale);
   else word.place(tail.x + 12, tail.y);
   node.addChild(wing, edge, word.node);
   return {
