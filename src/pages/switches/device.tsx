@@ -111,7 +111,7 @@ export function Device({ house, pad }: Props) {
                   <span class="key-does">{words}{line.held && <em> hold</em>}</span>
                   {source !== null && waits === null && <button class="plain" type="button" aria-label={`clear: ${words}`} onClick={() => { focusOn(does); set(house.clear(kept.value, id, does), `${upper(words)}: nothing`); }}>clear</button>}
                   <button
-                    class="key" type="button" data-does={does} aria-label={waits !== null ? `${words}: ${is === 'switch' ? 'press the switch' : 'move the lever'}` : `${words}: ${source === null ? 'none' : `${is} ${sourceOf(line)}`}. Change`}
+                    class="key" type="button" data-does={does} aria-label={waits !== null ? `${words}: ${is === 'switch' ? 'press it' : 'move it'}` : `${words}: ${source === null ? 'none' : `${is} ${sourceOf(line)}`}. Change`}
                     onClick={() => wait(line)}
                   >{waits !== null ? <span>{is === 'switch' ? 'press it' : 'move it'}</span> : source === null ? <i>none</i> : <kbd class={isOn ? 'device-on' : undefined}>{sourceOf(line)}</kbd>}</button>
                   {waits !== null && is === 'lever' && <Ends waits={waits} pad={pad} begins={line.begins} done={() => done(line)} />}
