@@ -5,6 +5,7 @@ import type { RunRecord } from '../../sim/files/index.js';
 import type { Other } from './beside.js';
 import { Compare } from './compare.js';
 import { FirstLookNote, StepNext } from './course/behind.js';
+import { DeskReport } from './desk/report.js';
 import { lastRow, type Facts } from './course.js';
 import { Figure } from './figure.js';
 import { figuresOf } from './figures.js';
@@ -108,6 +109,7 @@ function Told({ house, run, facts }: { house: House; run: RunRecord; facts: Fact
           <RecordFacts run={run} />
         </div>
       </div>
+      <DeskReport facts={facts} run={run} cursor={cursor} />
       <Notes facts={facts} run={run} />
     </>
   );

@@ -1,5 +1,6 @@
 /** The moments of a run that its charts mark, each with a word and a sign of its own: shape and word, never colour. */
 import { failures, isArrival, type Facts } from './course.js';
+import { deskMoments } from './desk/told.js';
 import type { Airframe, RunRecord } from '../../sim/files/index.js';
 import type { RunEvent } from '../../sim/index.js';
 
@@ -23,6 +24,8 @@ export const SIGNS = {
   gear: 'M0 -6V0M-4 3A4 4 0 1 1 4 3A4 4 0 1 1 -4 3Z',
   callout: 'M-6 -5H6V3H0L-3 6V3H-6Z',
   failure: 'M-5 -5L5 5M5 -5L-5 5',
+  remark: 'M-6 -5H6V2H1L-4 6V2H-6Z',
+  desk: 'M-6 -1H6M-4 -1V5M4 -1V5M-3 -5H3V-1H-3Z',
   other: 'M0 -6V6',
 } as const;
 
@@ -48,7 +51,7 @@ const WORDS: Readonly<Partial<Record<RunEvent['what'], Omit<Moment, 'atS'>>>> = 
 const FAILED = { dead: 'drive dead', quits: 'drive quits', slow: 'drive slow', runsOn: 'runs on', leadingEdge: 'leading edge short' } as const;
 
 /** All of them in the order of time. */
-export function momentsOf(facts: Facts, { scenario, airframe }: Pick<RunRecord, 'scenario' | 'airframe'>): Moment[] {
+export function momentsOf(facts: Facts, { scenario, airframe, commands = [] }: Pick<RunRecord, 'scenario' | 'airframe'> & Partial<Pick<RunRecord, 'commands'>>): Moment[] {
   const { releaseS, onsetS } = facts.flight.score;
   const name = nameIn(airframe);
   const moments: Moment[] = facts.flight.events.flatMap((event): Moment[] => {
@@ -65,6 +68,7 @@ export function momentsOf(facts: Facts, { scenario, airframe }: Pick<RunRecord, 
     moments.push({ atS, word: 'callout', sign: 'callout', rank: 3 });
     if (answeredS !== null) moments.push({ atS: atS + answeredS, word: 'answer', sign: 'callout', rank: 4 });
   }
+  moments.push(...deskMoments({ commands }));
   return moments.sort((a, b) => a.atS - b.atS);
 }
 
