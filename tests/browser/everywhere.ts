@@ -119,11 +119,11 @@ export async function everywhere(options: OpenOptions, look: Look): Promise<void
   await page.getByRole('button', { name: 'All files' }).click();
   await page.getByRole('button', { name: 'New set' }).click();
   await page.locator('.set-gates li').first().waitFor();
-  await look(page, 'bench, set');
+  await look(page, 'bench, gates of a set');
   await page.getByRole('button', { name: 'All files' }).click();
   await page.getByRole('button', { name: 'New trainee' }).click();
   await page.locator('.release-table').waitFor();
-  await look(page, 'bench, trainee');
+  await look(page, 'bench, what a trainee does');
   await page.evaluate(() => localStorage.clear());
   await to('#/drill/1?seed=3');
   await page.getByRole('button', { name: 'Start' }).waitFor();
