@@ -1,4 +1,5 @@
 // Own files on the bench: kept, renamed, doubled, taken off and put back; files from outside; links; flown and back; begun anew from a moment.
+import { randomBytes } from 'node:crypto';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { textOfLink, linkCode } from '../../src/records/link.js';
@@ -90,6 +91,13 @@ test('links: the bench one holds the text to the letter, the trainee one nothing
   await page.evaluate(() => { Object.defineProperty(navigator, 'clipboard', { value: undefined }); });
   await page.getByRole('button', { name: 'Copy link', exact: true }).click();
   await page.locator('.handed').getByText('Copy it from here').waitFor();
+  // What no packing makes short is no link.
+  await page.getByRole('button', { name: 'All files' }).click();
+  await page.setInputFiles('input[type=file]', file('long.json', `// ${randomBytes(40_000).toString('base64')}\n${WRITTEN}`));
+  await page.locator('[data-hash]').waitFor();
+  await page.getByRole('button', { name: 'Copy link', exact: true }).click();
+  await page.getByRole('alert').getByText('Save it as a file and send that.').waitFor();
+  expect(await page.locator('.handed').count()).toBe(0);
   await close();
 });
 
