@@ -151,7 +151,7 @@ export function Drill({ house, of, name, lock = null, over: isOver, left: isLeft
         <h1 style={{ maxWidth: `${at.value.head.w}px` }}>{name} <span class={put ? 'unseen' : undefined}>{task.value}</span></h1>
         {put && <button class="plain drill-put" type="button" onMouseDown={keepFocus} style={{ left: `${(name.length * 0.66 - 0.02).toFixed(2)}em` }} onClick={() => { aside.value = null; }}>{picture?.talk?.answers.length === 0 ? 'Message' : 'Question'}</button>}
         <div class="drill-tools">
-          {desks.value > 0 && <span class="drill-desk" role="status">{desks.value === 1 ? 'A desk follows' : `${desks.value} desks follow`}</span>}
+          {desks.value > 0 && <span class="drill-desk" role="status">{desks.value === 1 ? <><i>A </i>desk<i> follows</i></> : <>{desks.value} desks<i> follow</i></>}</span>}
           <button class="plain" type="button" aria-pressed={muted.value} onMouseDown={keepFocus} onClick={() => { muted.value = !muted.value; }}>{muted.value ? 'Sound off' : 'Sound on'}</button>
           <button class="plain" type="button" onClick={({ timeStamp }) => flying.value?.pause(timeStamp)}>Pause</button>
         </div>
