@@ -125,6 +125,17 @@ export async function everywhere(options: OpenOptions, look: Look): Promise<void
   await page.locator('.release-table').waitFor();
   await look(page, 'bench, what a trainee does');
   await page.evaluate(() => localStorage.clear());
+  await to('#/desk');
+  await page.getByText('No run on this machine.').waitFor();
+  await look(page, 'desk, no run');
+  const trainee = await page.context().newPage();
+  await trainee.goto(`${appUrl()}#/drill/1?seed=3`);
+  await startRun(trainee);
+  await page.getByRole('button', { name: 'Follow Drill 1' }).click();
+  await page.getByRole('heading', { name: 'Pointers and sides' }).waitFor();
+  await look(page, 'desk, live');
+  await trainee.close();
+  await page.getByText('The trainee’s window has gone.').waitFor();
   await to('#/drill/1?seed=3');
   await page.getByRole('button', { name: 'Start' }).waitFor();
   await look(page, 'brief');
