@@ -13,10 +13,10 @@ import { doPress } from './press.js';
 /** What changed on any device, once a frame. The first reading changes nothing. */
 export function padChanges(frame$: Observable<number>, read: ReadPads, now: () => number = () => performance.now()): Observable<PadEvent> {
   let before: readonly PadNow[] | null = null;
-  let last: Moment = { frameMs: 0, readMs: 0 };
+  let last: Moment = { readMs: 0 };
   return frame$.pipe(mergeMap((frameMs) => {
     const pads = read();
-    const at = { frameMs, readMs: Math.max(now(), frameMs) };
+    const at = { readMs: Math.max(now(), frameMs) };
     const events = before === null ? [] : padEvents(before, pads, last, at);
     [before, last] = [pads, at];
     return events;

@@ -9,10 +9,10 @@ export interface Watched extends Pick<PadNow, 'index' | 'id' | 'buttons' | 'axes
 export function watchPads(see: (pads: readonly Watched[]) => void, read: ReadPads = readPads): () => void {
   const own = new Map<string, boolean>();
   let before: readonly PadNow[] = [];
-  let last: Moment = { frameMs: 0, readMs: 0 };
+  let last: Moment = { readMs: 0 };
   const watching = frames().subscribe((frameMs) => {
     const pads = read();
-    const at = { frameMs, readMs: Math.max(performance.now(), frameMs) };
+    const at = { readMs: Math.max(performance.now(), frameMs) };
     for (const event of padEvents(before, pads, last, at)) own.set(`${event.index} ${event.id}`, event.clock === 'device');
     [before, last] = [pads, at];
     see(pads.map(({ index, id, buttons, axes }) => ({ index, id, buttons, axes, ownTime: own.get(`${index} ${id}`) ?? null })));

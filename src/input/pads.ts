@@ -15,7 +15,10 @@ export interface PadNow {
 
 export type ReadPads = () => readonly PadNow[];
 
-/** device: stamped with the time the browser had it from the device. frame: seen at a frame, and stamped with that. */
+/**
+ * device: stamped with the time the browser had it from the device. frame: stamped with the reading that saw it, once a
+ * frame. A frame's own stamp lies before its reading, and could make a release earlier than it was.
+ */
 export type PadClock = 'device' | 'frame';
 
 export type PadEvent = { readonly index: number; readonly id: string; readonly stampMs: number; readonly clock: PadClock } & (
@@ -26,9 +29,6 @@ export type PadEvent = { readonly index: number; readonly id: string; readonly s
 
 /** When a reading was taken, ms of the page's clock. */
 export interface Moment {
-  /** Stamp of the frame. */
-  readonly frameMs: number;
-  /** Now, when the devices were read: somewhat later. */
   readonly readMs: number;
 }
 
@@ -65,11 +65,11 @@ export function padEvents(before: readonly PadNow[], now: readonly PadNow[], las
     const pad = now.find((one) => one.index === old.index && one.id === old.id);
     const about = { index: old.index, id: old.id };
     if (pad === undefined) {
-      events.push({ ...about, stampMs: at.frameMs, clock: 'frame', what: 'gone' });
+      events.push({ ...about, stampMs: at.readMs, clock: 'frame', what: 'gone' });
       continue;
     }
     const told = pad.timestampMs > old.timestampMs && pad.timestampMs > last.readMs - SLACK_MS && pad.timestampMs <= at.readMs;
-    const stamp = told ? { stampMs: pad.timestampMs, clock: 'device' as const } : { stampMs: at.frameMs, clock: 'frame' as const };
+    const stamp = told ? { stampMs: pad.timestampMs, clock: 'device' as const } : { stampMs: at.readMs, clock: 'frame' as const };
     pad.buttons.forEach((on, button) => {
       if (button < old.buttons.length && on !== old.buttons[button]) events.push({ ...about, ...stamp, what: 'button', button, on });
     });

@@ -66,7 +66,7 @@ export function SwitchesPage({ house }: { house: House }) {
           <li>What is on as a run begins, or behind a pause, says nothing until it has been off. Put switches that stay to off before you start.</li>
           <li>A lever moves nothing until it is moved. Moved thrust levers let the speed hold go, as your hand would.</li>
           <li>A device that is pulled out lets everything go and stops the clock, as a lost window does.</li>
-          <li>Devices are read once a frame. Where one says when it was moved, that time counts; where it does not, the frame’s does, on average half a frame later, and the record says “by frames”.</li>
+          <li>Devices are read once a frame. Where one says when it was moved, that time counts; where it does not, the frame that saw it counts, on average half a frame later, and the record says “by frames”. A touch shorter than a frame is not seen.</li>
         </ul>
       </section>
       <Told />
