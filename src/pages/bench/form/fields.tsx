@@ -160,6 +160,9 @@ export function FlagField(props: FieldProps) {
   );
 }
 
+/** A browser brings the line of the caret into sight, not the field. */
+export const showWhole = ({ currentTarget }: { readonly currentTarget: HTMLElement }): void => currentTarget.scrollIntoView({ block: 'nearest' });
+
 /** Long texts have room for it. */
 const LONG = 200;
 
@@ -178,7 +181,7 @@ export function TextField(props: FieldProps) {
     <div class={`field field-long${wrong ? ' wrong' : ''}`}>
       <label>
         <span class="field-name">{label}{aside !== undefined && <> <em>{aside}</em></>}</span>
-        {(shape.max ?? 0) > LONG ? <textarea rows={3} {...shared} /> : <input type="text" autocomplete="off" {...shared} />}
+        {(shape.max ?? 0) > LONG ? <textarea rows={3} {...shared} onFocus={showWhole} /> : <input type="text" autocomplete="off" {...shared} />}
       </label>
       <Under {...props} />
     </div>

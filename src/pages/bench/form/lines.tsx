@@ -1,7 +1,7 @@
 /** A list of short texts, one on each line. */
 import { useSignal } from '@preact/signals';
 import { problemsIn, idOf, valueAt } from './at.js';
-import { described, meaning, stepName, type FieldProps } from './fields.js';
+import { described, meaning, showWhole, stepName, type FieldProps } from './fields.js';
 import { labelOf } from './labels.js';
 import { wrongSentence } from '../wrong.js';
 
@@ -22,7 +22,7 @@ export function LinesField({ draft, path, of, label = labelOf(String(path.at(-1)
         <span class="field-name">{label}, one on each line</span>
         <textarea
           id={idOf(path)} rows={3} value={typed.value ?? lines.join('\n')} aria-describedby={described(path, problems.length > 0)} aria-invalid={problems.length > 0}
-          onInput={({ currentTarget }) => write(currentTarget.value)} onBlur={() => { typed.value = null; draft.part(); }}
+          onInput={({ currentTarget }) => write(currentTarget.value)} onFocus={showWhole} onBlur={() => { typed.value = null; draft.part(); }}
         />
       </label>
       <span class="unseen" id={`${idOf(path)}-means`}>{meaning({ of })}</span>

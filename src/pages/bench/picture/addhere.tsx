@@ -38,7 +38,10 @@ export function AddHere({ draft, ruler, value, x, room, forwards, close }: Props
     close();
   };
   return (
-    <div ref={box} class="add-here" role="dialog" aria-label={`Add ${where}`} style={{ left: `${Math.max(0, Math.min(room - WIDTH, x - WIDTH / 2))}px` }} onKeyDown={(event) => { if (event.key === 'Escape') close(); }}>
+    <div ref={box} class="add-here" role="dialog" aria-label={`Add ${where}`} style={{ left: `${Math.max(0, Math.min(room - WIDTH, x - WIDTH / 2))}px` }} onKeyDown={(event) => { if (event.key === 'Escape') close(); }}
+      // It lies over other controls, so it goes when the focus goes on to them.
+      onFocusOut={({ relatedTarget }) => { if (relatedTarget instanceof Node && box.current?.contains(relatedTarget) === false) close(); }}
+    >
       <p>{where.charAt(0).toUpperCase() + where.slice(1)}</p>
       {(['faults', 'events'] as const).map((list) => (
         <div key={list} class="thing-add">

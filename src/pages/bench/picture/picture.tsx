@@ -2,7 +2,10 @@
 import { useComputed, useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import type { BenchProps } from '../bench.js';
+import { removeThing } from '../form/add.js';
+import { chosen } from '../form/chosen.js';
 import { airframeIn } from '../form/scenario.js';
+import { by } from '../looked.js';
 import { acted } from '../preview/acted.js';
 import { marksIn, timeOf, travelOf, type Mark } from './marks.js';
 import { MarkButton } from './mark.js';
@@ -32,6 +35,7 @@ export function Picture({ draft, kit }: BenchProps) {
           <Track {...shared} ruler="travel" range={travelOf(json)} settings={settings} />
         </>
       )}
+      <Looked {...shared} />
       {elsewhere.length > 0 && <Elsewhere {...shared} marks={elsewhere} />}
     </section>
   );
@@ -44,3 +48,22 @@ const Elsewhere = ({ draft, marks }: { readonly draft: BenchProps['draft']; read
     <ul>{marks.map((mark) => <li key={`${mark.list} ${mark.index}`}><MarkButton draft={draft} mark={mark} /></li>)}</ul>
   </div>
 );
+
+/** The one that is looked at, in a sentence, with the ways to change it that need no drawing. */
+function Looked({ draft, marks }: { readonly draft: BenchProps['draft']; readonly marks: readonly Mark[] }) {
+  const at = chosen.value;
+  const mark = at === null ? undefined : marks.find(({ list, index }) => list === at.list && index === at.index);
+  if (mark === undefined) return null;
+  const edit = (): void => {
+    by.value = 'form';
+    // The form may be only about to be seen.
+    requestAnimationFrame(() => document.querySelector<HTMLElement>('.thing.open .thing-head')?.focus());
+  };
+  return (
+    <div class="looked">
+      <p><strong>{mark.name}</strong> {mark.words}</p>
+      <button class="plain" type="button" onClick={edit}>Edit<span class="unseen"> {mark.name} in the form</span></button>
+      <button class="plain" type="button" onClick={() => removeThing(draft, mark.list, mark.index)}>Take away<span class="unseen"> {mark.name}</span></button>
+    </div>
+  );
+}

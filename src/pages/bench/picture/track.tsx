@@ -38,10 +38,11 @@ export function Track({ draft, marks, width, waits, ruler, range, settings }: Pr
   const adding = useSignal<number | null>(null);
   const room = Math.max(160, width - (width < NARROW ? 0 : NAME));
   const scale: Scale = { from: range.from, to: range.to, start: EDGE, end: room - EDGE };
-  // In the order of the ruler: so the flags stand low, and Tab goes along them.
+  // In the order of the ruler: Tab goes along them.
   const own = marks.filter(({ on }) => on === ruler).sort((a, b) => at(scale, a.value) - at(scale, b.value));
   const flags = own.map((mark) => ({ x: Math.min(room, Math.max(0, at(scale, mark.value))), width: TARGET + labelOf(mark).length * LETTER }));
-  const places = lanes(flags, room, EDGE);
+  // From the far end on: a stem then stands left of every label below it.
+  const places = lanes(flags.toReversed(), room, EDGE).toReversed();
   const deep = own.length === 0 ? EMPTY : Math.max(...places.map(({ lane }) => lane + 1)) * TARGET;
   const grid = gridOf(ruler, range);
   const onPress = (event: MouseEvent): void => {
