@@ -78,6 +78,14 @@ describe('clearing', () => {
     }
   });
 
+  it('a jam that has not sheared yet unwinds', () => {
+    const log = [...HOLD, inject(200, { kind: 'jam', side: 'right' })];
+    const wound = [...Array(300).keys()].map((ticks) => 201 + ticks).find((tick) => at(log, tick).rightWindDeg !== 0 && at(log, tick).rightCut === 0) as number;
+    const cleared = at([...log, desk(wound, { do: 'clearFault', name: 'x' })], wound + 1);
+    expect(at(log, wound).rightWindDeg).not.toBe(0);
+    expect(cleared).toMatchObject({ rightWindDeg: 0, rightJam: 0, rightCut: 0 });
+  });
+
   it('a side that follows again moves as the other does', () => {
     const log = [...HOLD, inject(200, { kind: 'disconnect', side: 'right' }), desk(700, { do: 'clearFault', name: 'x' })];
     expect(rate(log, 690, 'rightDeg')).toBe(0);
