@@ -84,7 +84,7 @@ export function NumberField(props: FieldProps) {
   };
   const shown = typed.value ?? (value === undefined ? '' : isNumber ? String(value) : isWritten(value) ? figure(value) : JSON.stringify(value));
   return (
-    <div class={wrong ? 'field wrong' : 'field'}>
+    <div class={wrong ? 'field wrong' : 'field'} title={meaning({ of })}>
       <label>
         <span class="field-name">{label}</span>
         <span class="field-in"><input
@@ -113,7 +113,7 @@ export function WordField(props: FieldProps) {
   ];
   const choose = (to: string | number): void => draft.put(path, to === '' ? undefined : to);
   if (choices.length > 4) return (
-    <div class={wrong ? 'field wrong' : 'field'}>
+    <div class={wrong ? 'field wrong' : 'field'} title={meaning({ of })}>
       <span class="field-name" aria-hidden="true">{label}</span>
       <select id={idOf(path)} aria-label={label} value={String(chosen)} aria-describedby={described(path, wrong)} onChange={({ currentTarget: { value: to } }) => choose(shape.words.find((word) => String(word) === to) ?? to)}>
         {choices.map(([word, name]) => <option key={word} value={String(word)}>{name}</option>)}
@@ -122,7 +122,7 @@ export function WordField(props: FieldProps) {
     </div>
   );
   return (
-    <div class={`field${wrong ? ' wrong' : ''}${choices.some(([, name]) => name.length > 9) ? ' field-wide' : ''}`} role="radiogroup" aria-label={label} aria-describedby={described(path, wrong)}>
+    <div class={`field${wrong ? ' wrong' : ''}${choices.some(([, name]) => name.length > 9) ? ' field-wide' : ''}`} role="radiogroup" aria-label={label} aria-describedby={described(path, wrong)} title={meaning({ of })}>
       <span class="field-name" aria-hidden="true">{label}</span>
       <Segments name={idOf(path)} choices={choices} chosen={chosen} choose={choose} />
       <Under {...props} />
@@ -150,7 +150,7 @@ export function FlagField(props: FieldProps) {
   const value = valueAt(draft.json.value, path);
   const wrong = problemsAt(draft, path).length > 0;
   return (
-    <span class={wrong ? 'field wrong' : 'field'}>
+    <span class={wrong ? 'field wrong' : 'field'} title={meaning({ of })}>
       <label class="check">
         <input type="checkbox" id={idOf(path)} checked={value === undefined ? of.fallback === true : value === true} aria-describedby={described(path, wrong)} onChange={({ currentTarget: { checked } }) => draft.put(path, checked)} />
         {label}

@@ -19,7 +19,7 @@ export function SettingsField({ draft, path, of, airframe }: FieldProps & { read
   const own = typed.value !== null && typed.value.split(/[\s,;]+/).some((part) => part !== '' && numberOf(part) === null) ? 'Needs numbers with commas between.' : null;
   const wrong = problems.length > 0 || own !== null;
   return (
-    <div class={wrong ? 'field field-settings wrong' : 'field field-settings'}>
+    <div class={wrong ? 'field field-settings wrong' : 'field field-settings'} title={meaning({ of })}>
       <label>
         <span class="field-name">Settings to reach, in order</span>
         <span class="field-in">

@@ -12,6 +12,7 @@ import { freshName, ofKind } from './begin.js';
 import { Field, Fields } from './fields.js';
 import type { FormProps } from './form.js';
 import { chosen } from './chosen.js';
+import { FaultName } from './faultname.js';
 import { TriggerFields } from './trigger.js';
 
 interface Props extends FormProps {
@@ -127,7 +128,9 @@ function One({ draft, list, index, shape, thing }: OneProps) {
             {[...shape.options].map(([one, { keys }]) => <option key={one} value={one}>{one} – {(keys.get(by)?.shape.description ?? '').replace(/\.$/, '')}</option>)}
           </select>
         </div>
-        {fields.map(([key, of]) => <Field key={`${kind} ${key}`} draft={draft} path={[...path, key]} of={of} />)}
+        {fields.map(([key, of]) => (key === 'fault'
+          ? <FaultName key={key} draft={draft} path={[...path, key]} of={of} />
+          : <Field key={`${kind} ${key}`} draft={draft} path={[...path, key]} of={of} />))}
         {option !== undefined && <Field draft={draft} path={[...path, 'name']} of={option.keys.get('name') as Parameters<typeof Field>[0]['of']} label="Name in the file" />}
       </Fields>
       {option?.keys.has('answers') === true && <Answers draft={draft} path={path} thing={thing} />}
