@@ -5,6 +5,7 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { parsedValue, readScenario } from '../../src/text/index.js';
 import { lookup } from '../files/shipped.js';
+import { axe } from './drilling.js';
 import { openApp, type OpenOptions } from './harness.js';
 
 const shipped = `{
@@ -157,6 +158,9 @@ test('a mark is drawn to another place, by mouse and by touch; a press on the ru
 
   const time = (await page.locator('[data-ruler=time]').boundingBox())!;
   await page.locator('[data-ruler=time]').click({ position: { x: 22 + (time.width - 44) * (60 / 180), y: 20 } });
+  // It goes as soon as the focus goes on, so it is looked at here and not among all pages.
+  await page.getByRole('dialog', { name: 'Add at 60 s' }).waitFor();
+  expect(await axe(page)).toEqual([]);
   await page.getByRole('dialog', { name: 'Add at 60 s' }).getByLabel('Add event here').selectOption('level');
   expect((await valueOf(page))['events']).toEqual([{ name: 'level', when: { atS: 60 }, do: 'level' }]);
   await mark(page, 'level').focus();

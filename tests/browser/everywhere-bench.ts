@@ -16,11 +16,6 @@ export async function benchStates(page: Page, to: (path: string) => Promise<void
   await page.locator('.problem').waitFor();
   await look(page, 'bench, scenario with a problem');
   await page.getByRole('button', { name: 'Undo', exact: true }).click();
-  const ruler = page.locator('[data-ruler=time]');
-  await ruler.click({ position: { x: ((await ruler.boundingBox())?.width ?? 300) - 30, y: 4 } });
-  await page.getByRole('dialog', { name: /^Add at/ }).waitFor();
-  await look(page, 'bench, adding on the picture');
-  await page.keyboard.press('Escape');
   const tab = page.getByRole('button', { name: 'Text', exact: true });
   if (await tab.isVisible()) await tab.click();
   await page.locator('.cm-content').focus();
