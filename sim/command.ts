@@ -54,7 +54,7 @@ export function applyAct(s: State, fixed: Fixed, act: Act): void {
     case 'selectHeading': selectHeading(s, fixed.headingRad, act.toDeg); return;
     case 'goAround': goAround(s, fixed); return;
     case 'roll': s.autopilot = 0; s.handControl = act.control; return;
-    case 'answer': case 'noteGauge': return;
+    case 'answer': return;
   }
 }
 

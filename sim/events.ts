@@ -28,6 +28,6 @@ export function actEvent(s: State, event: DrawnEvent): void {
     case 'setGear': s.gearLever = event.to === 'down' ? 1 : 0; return;
     case 'returnMainDrive': s.mainDrive = 1; return;
     case 'loseMainDrive': s.mainDrive = 0; return;
-    case 'message': case 'callout': case 'tellGoAround': case 'clearHeading': case 'clearAltitude': case 'gaugeDrifts': case 'freeze': case 'clearFault': return;
+    case 'message': case 'callout': case 'tellGoAround': case 'clearHeading': case 'clearAltitude': case 'caution': case 'freeze': case 'clearFault': return;
   }
 }

@@ -31,7 +31,6 @@ export function handShapes<const When extends Keys>(when: When) {
     z.strictObject({ ...when, ...act('selectHeading', 'Selects a heading; the autopilot turns to it the shorter way.'), toDeg: quantity('Heading.', 'deg', 0, 360) }),
     z.strictObject({ ...when, ...act('goAround', 'Goes around: climbs at go-around thrust.') }),
     z.strictObject({ ...when, ...act('roll', 'Roll control by hand, autopilot off.'), control: quantity('Part of full control, right positive.', '1', -1, 1) }),
-    z.strictObject({ ...when, ...act('noteGauge', 'Notes that the second gauge has left its band.') }),
     z.strictObject({ ...when, ...act('answer', 'Answers a callout.'), text: text('The answer.', 80) }),
   ] as const;
 }

@@ -31,7 +31,7 @@ export const eventSchema = z.discriminatedUnion('do', [
     ...common, do: act('clearAltitude', 'The trainee is cleared to a height and selects it.'), from, text: text('The text.', 400),
     toFt: quantity('Height above sea level.', 'ft', -2000, 26000), withinS: time('Time allowed.', 1, 120),
   }),
-  z.strictObject({ ...common, do: act('gaugeDrifts', 'The second gauge leaves its band until the trainee notes it.'), withinS: time('Time allowed.', 1, 120) }),
+  z.strictObject({ ...common, do: act('caution', 'A caution that the trainee is to notice and note.'), text: text('The text.', 80), withinS: time('Time allowed.', 1, 120) }),
   z.strictObject({ ...common, do: act('setGear', 'Moves the gear lever; the gear takes the time of the airframe.'), to: word('Where to.', ['up', 'down']) }),
   z.strictObject({ ...common, do: act('loseMainDrive', 'The normal flap drive is lost.') }),
   z.strictObject({ ...common, do: act('returnMainDrive', 'The normal flap drive comes back and takes the flaps to the lever, unless the standby drive is armed.') }),

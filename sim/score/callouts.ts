@@ -1,13 +1,15 @@
-/** The callouts of a run: what was asked, what was answered, and how soon. */
+/** What was asked of the trainee in a run beside the flaps, what was answered or flown, and how soon. */
 import { hasActed } from '../latches.js';
 import type { Command } from '../command.js';
 import type { Fixed } from '../fixed.js';
 import type { State } from '../state.js';
 import { ticksOf } from '../units.js';
+import { isAsking, replyTo, rightOf, type Asking } from './asking.js';
 
 export interface Callout {
   /** Time at which it was asked, s. */
   readonly atS: number;
+  readonly kind: Asking['do'];
   /** Who spoke; null where nobody is named. */
   readonly from: 'controller' | 'otherPilot' | 'cabin' | null;
   readonly text: string;
@@ -20,40 +22,40 @@ export interface Callout {
   readonly ok: boolean | null;
 }
 
-interface Asked { readonly tick: number; readonly place: number; readonly from: Callout['from']; readonly text: string; readonly answers: readonly string[]; readonly right: string; readonly ticks: number }
+interface Asked { readonly tick: number; readonly place: number; readonly event: Asking; readonly ticks: number }
 
-/** Hears the callouts of a run from its start. */
+/** Hears what is asked in a run from its start. */
 export function calloutWatcher(fixed: Fixed): { see(state: State): void; callouts(log: readonly Command[], endTick: number): Callout[] } {
-  const waiting = fixed.agenda.entries.filter(({ event }) => event?.do === 'callout');
+  const waiting = fixed.agenda.entries.filter(({ event }) => isAsking(event));
   const asked: Asked[] = [];
   return {
     see(s) {
       if (asked.length === waiting.length) return;
       for (const entry of waiting) {
-        if (entry.event?.do !== 'callout' || asked.some(({ place }) => place === entry.place) || !hasActed(s, fixed, entry)) continue;
-        const { from = null, text, answers, right, withinS } = entry.event;
-        asked.push({ tick: s.tick - 1, place: entry.place, from, text, answers, right, ticks: ticksOf(withinS) });
+        if (!isAsking(entry.event) || asked.some(({ place }) => place === entry.place) || !hasActed(s, fixed, entry)) continue;
+        asked.push({ tick: s.tick - 1, place: entry.place, event: entry.event, ticks: ticksOf(entry.event.withinS) });
       }
     },
     callouts: (log, endTick) => answered(asked, log, endTick),
   };
 }
 
-/** An answer belongs to the oldest open callout that offers it; the first one given counts. */
+/** An answer belongs to the oldest open question that offers it; the first one given counts. */
 function answered(asked: readonly Asked[], log: readonly Command[], endTick: number): Callout[] {
   const given = new Map<Asked, { tick: number; text: string }>();
   for (const command of log) {
-    if (command.do !== 'answer') continue;
-    const to = asked.find((one) => !given.has(one) && command.tick >= one.tick && command.tick <= one.tick + one.ticks && one.answers.includes(command.text));
-    if (to !== undefined) given.set(to, { tick: command.tick, text: command.text });
+    if (command.rank !== 2) continue;
+    const to = asked.find((one) => !given.has(one) && command.tick >= one.tick && command.tick <= one.tick + one.ticks && replyTo(one.event, command) !== null);
+    if (to !== undefined) given.set(to, { tick: command.tick, text: replyTo(to.event, command) ?? '' });
   }
   return asked.map((one): Callout => {
     const answer = given.get(one);
     const open = answer === undefined && endTick < one.tick + one.ticks;
+    const right = rightOf(one.event);
     return {
-      atS: one.tick / 100, from: one.from, text: one.text, right: one.right, answer: answer?.text ?? null,
+      atS: one.tick / 100, kind: one.event.do, from: ('from' in one.event ? one.event.from : null) ?? null, text: one.event.text, right, answer: answer?.text ?? null,
       answeredS: answer === undefined ? null : (answer.tick - one.tick) / 100,
-      ok: open ? null : answer?.text === one.right,
+      ok: open ? null : answer?.text === right,
     };
   });
 }

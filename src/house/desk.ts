@@ -41,7 +41,7 @@ function shower(all: Kit) {
       title: mirror.title, panel: (panel ??= panelOf(airframe, mirror.start)), tick: s.tick, stands: mirror.stands,
       picture: pictureOf(world, airframe, scenario, {
         blank: false, frozen: mirror.stands === 'frozen', coverOpen: false, training: true,
-        talk: talkNow(cues, world, log as Parameters<typeof talkNow>[2]), holdLetGo: holdHasLetGo(log, scenario.speedHold, s.tick),
+        talk: talkNow(cues, world, log as Parameters<typeof talkNow>[2], scenario.procedure.list), holdLetGo: holdHasLetGo(log, scenario.speedHold, s.tick),
       }),
       leftDeg: s.leftDeg, rightDeg: s.rightDeg, heldS: s.heldTicks / 100, rollAuthorityPct: authorityNow(s, fixed),
       due, happened: [...happened, ...ran].sort((a, b) => b.tick - a.tick).slice(0, TOLD),

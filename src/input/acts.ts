@@ -87,8 +87,8 @@ export function rollTo(control: number, now: Now): readonly Act[] {
 
 /** The answer at a place of the callout that is shown. */
 export function answer(place: number, { talk }: Now): readonly Act[] {
-  const text = talk?.answers[place];
-  return text === undefined ? [] : [{ do: 'answer', text }];
+  const act = talk?.acts[place];
+  return act === undefined ? [] : [act];
 }
 
 /** Where the controls will stand behind an act: a second press may come before the next picture. */
@@ -110,7 +110,7 @@ export function afterAct(now: Now, act: Act): Now {
     case 'setSpeedHold': return { ...now, speedHold: act.on };
     case 'roll': return { ...now, autopilot: false, handControl: act.control };
     // What has been answered is not answered again; another callout may be up already.
-    case 'answer': return now.talk?.answers.includes(act.text) === true ? { ...now, talk: null } : now;
+    case 'answer': case 'selectHeading': case 'descend': return now.talk?.acts.some((one) => one === act) === true ? { ...now, talk: null } : now;
     default: return now;
   }
 }

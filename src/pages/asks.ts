@@ -30,8 +30,11 @@ const GROUPS: Readonly<Record<Word, Group>> = {
 
 type Asked = Pick<Scenario, 'group' | 'role' | 'speedHold' | 'task' | 'start' | 'recognition'> & { readonly events: readonly { readonly do: string }[] };
 
-/** Whether callouts will come; not which, and not when. */
-export const hasWorkload = ({ events }: Pick<Asked, 'events'>): boolean => events.some((event) => event.do === 'callout');
+/** Events that want something of the trainee beside the flaps. */
+const WANTING = ['callout', 'clearHeading', 'clearAltitude', 'caution'];
+
+/** Whether such will come; not which, and not when. */
+export const hasWorkload = ({ events }: Pick<Asked, 'events'>): boolean => events.some((event) => WANTING.includes(event.do));
 
 export function groupOf(scenario: Asked, airframe: Airframe): Group {
   const { group, role, speedHold, task, start, recognition } = scenario;

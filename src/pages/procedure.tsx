@@ -47,11 +47,25 @@ function Proved({ one, facts, cursor }: { one: ProcedureItem; facts: Facts; curs
   return <button class="proved" type="button" title="Show this moment" onClick={() => { cursor.value = moment; }}>{inside}</button>;
 }
 
+/** How the second task went, in one line. */
+export function besideWords({ callouts }: Pick<Facts, 'callouts'>): string {
+  const due = callouts.filter(({ ok }) => ok !== null);
+  if (due.length === 0) return 'Nothing was due before the run ended.';
+  const right = due.filter(({ ok }) => ok === true);
+  const wrong = due.filter(({ ok, answer }) => ok === false && answer !== null).length;
+  const missed = due.length - right.length - wrong;
+  const times = right.flatMap(({ answeredS }) => answeredS ?? []).sort((a, b) => a - b);
+  const [low, high] = [times[Math.floor((times.length - 1) / 2)], times[Math.floor(times.length / 2)]];
+  const within = low === undefined || high === undefined ? '' : `, half of them within ${seconds((low + high) / 2)}`;
+  return `${right.length} of ${due.length} right and in time${within}; ${wrong} wrong, ${missed} missed.`;
+}
+
 export function Callouts({ facts, cursor }: { facts: Facts; cursor: Signal<number> }) {
   if (facts.callouts.length === 0) return null;
   return (
     <section class="procedure" aria-labelledby="callouts-title">
-      <h2 id="callouts-title" class="ruled">Callouts</h2>
+      <h2 id="callouts-title" class="ruled">Beside the flaps</h2>
+      <p class="small">{besideWords(facts)}</p>
       <ul>
         {facts.callouts.map(({ atS, text, right, answer, answeredS, ok }) => (
           <li key={atS}>

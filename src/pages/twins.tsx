@@ -5,7 +5,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { alertWords } from '../view/alertList.js';
-import { CONTROLS, READINGS, settingName, type Control } from '../view/instruments.js';
+import { CONTROLS, isOfFlying, READINGS, settingName, type Control } from '../view/instruments.js';
 import { isUp, type Layout, type Rect, type Tab, TAB_OF } from '../view/place.js';
 import type { Panel, Picture } from '../view/picture.js';
 import { STRIP_INSET } from '../view/strip.js';
@@ -51,7 +51,7 @@ function Twin({ control, at, panel, now }: { control: Control; at: Layout; panel
   return (
     <button
       type="button" class="twin" data-control={id} style={over(at[id])}
-      aria-label={state === '' ? name : `${name}: ${state}`} {...(pressed === null ? {} : { 'aria-pressed': pressed })}
+      aria-label={state === '' ? name : `${name}: ${state}`} {...(now.otherFlies && isOfFlying(id) ? { 'aria-disabled': true } : {})} {...(pressed === null ? {} : { 'aria-pressed': pressed })}
     />
   );
 }
@@ -83,6 +83,7 @@ function Slider({ control: { id, name, say }, place, panel, now }: { control: Co
       class="twin" data-control={id} data-inset={inset} role="slider" tabIndex={0} style={over(place)}
       aria-label={name} aria-orientation={id === 'roll' ? 'horizontal' : 'vertical'} aria-valuemin={from} aria-valuemax={to}
       aria-valuenow={now.blank && id !== 'lever' ? from : value} aria-valuetext={id === 'lever' ? settingName(panel, now.flapLeverDeg) : say(now, panel)}
+      {...(now.otherFlies && isOfFlying(id) ? { 'aria-disabled': true } : {})}
       {...(id === 'roll' ? { 'aria-disabled': now.autopilot } : {})}
     />
   );

@@ -1,6 +1,6 @@
 /** From a world to the picture that the drill shows. */
 import type { Airframe, ReadyScenario } from '../../sim/files/index.js';
-import { FT, leftPointer, limitNow, lowestNow, manoeuvreKt, rightPointer, type Limit, type World } from '../../sim/index.js';
+import { FT, headingDeg, leftPointer, limitNow, lowestNow, manoeuvreKt, rightPointer, type Limit, type World } from '../../sim/index.js';
 import type { Panel, Picture, Talk } from '../view/picture.js';
 
 /** Both sides count as there this close to the setting, deg. */
@@ -78,6 +78,8 @@ export function pictureOf(world: World, airframe: Airframe, scenario: ReadyScena
     gearLever: s.gearLever === 1 ? 'down' : 'up',
     gear: s.gear >= 1 ? 'down' : s.gear <= 0 ? 'up' : 'moving',
     horn: s.horn === 2 ? 'insists' : s.horn === 1 ? 'sounds' : 'silent', hornSilenced: s.hornSilenced === 1,
+    otherFlies: fixed.otherFlies,
+    headingDeg: ((Math.round(headingDeg(fixed.headingRad, s.turnedRad)) + 359) % 360) + 1,
     bankDeg: s.bankRad * DEG, control: s.control, handControl: s.handControl, autopilot: s.autopilot === 1,
   };
 }

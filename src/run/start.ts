@@ -1,7 +1,7 @@
 /** Starts a drill: one stream of frames and inputs, scanned into sessions, drawn once a frame. */
 import { map, merge, scan, Subject, takeWhile, type Observable } from 'rxjs';
 import { ready } from '../../sim/files/index.js';
-import { expand } from '../../sim/index.js';
+import { expand, isOfFlying } from '../../sim/index.js';
 import { frames } from '../clock/frames.js';
 import type { DrillOptions, Hand, RunningDrill } from './drill.js';
 import { holdHasLetGo } from './cautions.js';
@@ -53,7 +53,7 @@ export function startDrill(options: DrillOptions, frame$: Observable<number> = f
       covered = !coverOpen;
       const frozen = isFrozen(session);
       const picture = pictureOf(session.world, options.airframe, scenario, {
-        blank: !session.running && !frozen, frozen, coverOpen, training, talk: talkNow(cues, session.world, session.log),
+        blank: !session.running && !frozen, frozen, coverOpen, training, talk: talkNow(cues, session.world, session.log, scenario.procedure.list),
         holdLetGo: holdHasLetGo(session.log, scenario.speedHold, session.world.state.tick),
       });
       for (const draw of draws) draw(picture);
@@ -80,7 +80,8 @@ export function startDrill(options: DrillOptions, frame$: Observable<number> = f
       ends.add(end);
       if (record !== null) end(record);
     },
-    act: (stampMs, act, hand) => { put({ what: 'act', stampMs, act, hand }); },
+    // What belongs to whoever flies is not filed: the page says whose it is.
+    act: (stampMs, act, hand) => { if (scenario.role !== 'driving' || !isOfFlying(act)) put({ what: 'act', stampMs, act, hand }); },
     cover: (stampMs) => { put({ what: 'cover', stampMs }); },
     lose: (stampMs, loss) => { put({ what: loss, stampMs }); },
     pause: (stampMs) => { put({ what: 'pause', stampMs }); },

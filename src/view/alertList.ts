@@ -12,15 +12,17 @@ export interface Alert {
   readonly detail: string;
 }
 
-type Told = Pick<Picture, 'blank' | 'horn' | 'hornSilenced' | 'autopilot' | 'holdLetGo'>;
+type Told = Pick<Picture, 'blank' | 'horn' | 'hornSilenced' | 'autopilot' | 'holdLetGo' | 'talk' | 'otherFlies'>;
 
-export function alertsOf({ blank, horn, hornSilenced, autopilot, holdLetGo }: Told): Alert[] {
+export function alertsOf({ blank, horn, hornSilenced, autopilot, holdLetGo, talk, otherFlies }: Told): Alert[] {
   if (blank) return [];
   const all: (Alert | false)[] = [
     horn === 'insists' && { level: 'warning', title: 'Gear horn', detail: 'cannot be silenced' },
     horn === 'sounds' && { level: 'warning', title: 'Gear horn', detail: 'can be silenced' },
     !autopilot && { level: 'warning', title: 'Autopilot off', detail: 'roll by hand' },
     holdLetGo && { level: 'caution', title: 'Speed hold off', detail: 'thrust by hand' },
+    talk !== null && talk.caution !== null && { level: 'caution', title: talk.caution.charAt(0).toUpperCase() + talk.caution.slice(1), detail: 'note it' },
+    otherFlies && { level: 'advisory', title: 'Other pilot flies', detail: 'speed, thrust, gear are theirs' },
     hornSilenced && { level: 'advisory', title: 'Horn silenced', detail: 'until the levers go forward' },
   ];
   return all.filter((one) => one !== false);

@@ -1,5 +1,5 @@
 /**
- * Bank and control deflection, on the side of the speed and away from the gauge: a cue, never a detector. The wing turns
+ * Bank, heading and control deflection, on the side of the speed and away from the gauge: a cue, never a detector. The wing turns
  * about the middle of its horizon; the mark below says which way the control is held, without a figure. Once the
  * autopilot is off the mark is the hand's own.
  */
@@ -7,12 +7,17 @@ import { Container, Graphics } from 'pixi.js';
 import { radians } from './dial.js';
 import { caption, label, type Frame, type Part } from './part.js';
 import type { Picture } from './picture.js';
+import { headingFigures } from './words.js';
 
 export function bank(frame: Frame): Part {
   const { at, ink } = frame;
   const { bank: place } = at;
   const node = new Container();
-  node.addChild(...caption('Bank, control', place, frame));
+  node.addChild(...caption('Bank', place, frame));
+  // The heading stands in the same line, at the other end: read now and then, and never drawn to the eye.
+  const heading = label('', { size: at.type.small, colour: ink.ink, weight: '600', anchor: [1, 0] });
+  heading.place(place.x + place.w, place.y + 8);
+  const named = place.w >= 8.2 * at.type.small ? 'heading ' : '';
   const x = place.x + place.w / 2;
   const reach = place.w / 2 - 10;
   const head = at.type.small + 10;
@@ -35,16 +40,15 @@ export function bank(frame: Frame): Part {
   wing.position.set(x, y);
   const mark = new Graphics();
   const hand = new Graphics();
-  const word = label('', { size: at.type.small, colour: ink.soft, anchor: [1, 0] });
-  word.place(place.x + place.w, place.y + 8);
-  node.addChild(still, wing, hand, mark, word.node);
+  node.addChild(still, wing, hand, mark, heading.node);
   hand.roundRect(-9, -9, 18, 18, 5).fill({ color: ink.sheet }).stroke({ width: 2, color: ink.accent });
   mark.poly([0, -8, 5, 0, 0, 8, -5, 0]).fill({ color: ink.ink });
   return {
     node,
     show(now: Picture) {
-      for (const one of [wing, mark]) one.visible = !now.blank;
+      for (const one of [wing, mark, heading.node]) one.visible = !now.blank;
       hand.visible = !now.blank && !now.autopilot;
+      heading.say(`${named}${headingFigures(now.headingDeg)}`);
       wing.rotation = radians(now.bankDeg);
       mark.position.set(x + now.control * reach, trackY);
       hand.position.set(x + now.handControl * reach, trackY);

@@ -5,7 +5,7 @@
 import { alertWords } from './alertList.js';
 import type { Area, Target } from './place.js';
 import type { Panel, Picture } from './picture.js';
-import { anglesInWords, bankWords, controlWords, GEAR_WORDS, grouped, knots, PATH_WORDS, spokenDeg } from './words.js';
+import { anglesInWords, bankWords, controlWords, GEAR_WORDS, grouped, headingFigures, knots, PATH_WORDS, spokenDeg } from './words.js';
 
 export interface Reading {
   readonly id: string;
@@ -41,6 +41,7 @@ export const READINGS: readonly Reading[] = [
   },
   { id: 'lowest', name: 'Lowest speed', place: 'speed', say: shown((now) => knots(now.lowestKt)) },
   { id: 'altitude', name: 'Height', place: 'altitude', say: shown((now) => `${grouped(Math.round(now.altitudeFt / 10) * 10)} feet, ${PATH_WORDS[now.path]}`) },
+  { id: 'heading', name: 'Heading', place: 'bank', say: shown((now) => `${headingFigures(now.headingDeg)} degrees`) },
   { id: 'bank', name: 'Bank', place: 'bank', say: shown((now) => bankWords(now.bankDeg)) },
   { id: 'control', name: 'Control deflection', place: 'bank', say: shown((now) => controlWords(now.control)) },
   { id: 'gearState', name: 'Gear', place: 'gearState', say: shown((now) => GEAR_WORDS[now.gear]) },
@@ -53,6 +54,10 @@ export const READINGS: readonly Reading[] = [
   { id: 'rightPointer', name: 'Right flap pointer', place: 'flaps', say: shown((now) => spokenDeg(now.rightPointerDeg)) },
   { id: 'leadingEdge', name: 'Leading edge', place: 'leadingEdge', say: shown((now) => now.leadingEdge) },
 ];
+
+/** Controls of whoever flies: another pilot's, where the trainee only drives. */
+const FLYING: readonly Target[] = ['gear', 'leftThrust', 'bothThrust', 'rightThrust', 'speedHold', 'goAround', 'selectSpeed', 'speedDown5', 'speedDown', 'speedUp', 'speedUp5'];
+export const isOfFlying = (id: Target): boolean => FLYING.includes(id);
 
 export const settingName = (panel: Panel, deg: number): string => panel.settings.find((setting) => setting.deg === deg)?.name ?? `${deg}`;
 

@@ -1,3 +1,5 @@
+import type { Act } from '../../sim/files/index.js';
+
 /**
  * What the drill shows at one moment, as plain numbers and words. The view draws it, the twins say it, and nothing else
  * of the world reaches the screen. A reading that is not here cannot be seen by the trainee.
@@ -56,6 +58,10 @@ export interface Picture {
   readonly autopilot: boolean;
   /** The speed hold let go a short while ago. */
   readonly holdLetGo: boolean;
+  /** Another pilot flies: speed, thrust and gear are not the trainee's. */
+  readonly otherFlies: boolean;
+  /** Heading, deg, above 0 to 360. */
+  readonly headingDeg: number;
   /** A teaching freeze: the clock stands, the instruments stay. */
   readonly frozen: boolean;
   /** What is said to the trainee; null for nothing. */
@@ -69,6 +75,10 @@ export interface Talk {
   readonly text: string;
   /** Empty for a message. */
   readonly answers: readonly string[];
+  /** What each answer files. */
+  readonly acts: readonly Act[];
+  /** The words of a caution that waits to be noted; null for anything else. */
+  readonly caution: string | null;
   /** Part of its time that is left, 1 to 0. */
   readonly part: number;
   /** How many more wait behind it. */

@@ -8,6 +8,6 @@ export function atRest({ stripKt: [low, high] }: Panel): Picture {
     limitKt: high, limitOf: 'limit', lowestKt: low, manoeuvreKt: middle, manoeuvreHollow: true, altitudeFt: 0,
     leadingEdge: 'in', guardOpen: false, armed: false, drive: 'off', flapLeverDeg: 0, leftTlaDeg: 0, rightTlaDeg: 0,
     hornTlaDeg: null, gearLever: 'up', gear: 'up', horn: 'insists', hornSilenced: false, coverOpen: false, path: 'level', bankDeg: 0, control: 0,
-    handControl: 0, autopilot: false, holdLetGo: true, frozen: false, talk: null,
+    handControl: 0, autopilot: false, holdLetGo: true, frozen: false, talk: null, otherFlies: true, headingDeg: 360,
   };
 }

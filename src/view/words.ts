@@ -42,3 +42,6 @@ export function anglesOf({ leftTlaDeg, rightTlaDeg }: { leftTlaDeg: number; righ
 }
 
 export const GEAR_SHORT = { up: 'up', moving: 'moving', down: 'locked' } as const;
+
+/** A heading as it is said: three figures, 001 to 360. */
+export const headingFigures = (deg: number): string => String(deg).padStart(3, '0');

@@ -1,5 +1,6 @@
 // What an intent does where the controls stand.
 import { expect, test } from 'vitest';
+import type { Act } from '../../sim/files/index.js';
 import { actsOf, afterAct, answer, leverTo, putAct, rollTo, selectTo, stays, thrustTo, type Now } from '../../src/input/acts.js';
 import type { Panel } from '../../src/view/picture.js';
 
@@ -94,9 +95,9 @@ test('silence takes two steps: under a cover that is shut the button does nothin
 });
 
 test('an answer by its place, once, and none where nothing is asked', () => {
-  const asked = { ...now, talk: { id: 1, text: 'Speed?', answers: ['150', '160'], part: 1, waiting: 0 } };
+  const asked = { ...now, talk: { id: 1, text: 'Speed?', answers: ['150', '160'], acts: [{ do: 'answer', text: '150' }, { do: 'answer', text: '160' }] as Act[], caution: null, part: 1, waiting: 0 } };
   expect(actsOf('answer2', asked, panel)).toEqual([{ do: 'answer', text: '160' }]);
   expect(answer(2, asked)).toEqual([]);
   expect(actsOf('answer1', now, panel)).toEqual([]);
-  expect(actsOf('answer1', afterAct(asked, { do: 'answer', text: '150' }), panel)).toEqual([]);
+  expect(actsOf('answer1', afterAct(asked, asked.talk.acts[0]!), panel)).toEqual([]);
 });

@@ -78,3 +78,34 @@ test('a rewind takes a cue back', () => {
   expect(cuesOf(come, world)).toEqual([]);
   expect(cuesOf(come, later)).toBe(come);
 });
+
+test('a clearance: three choices, the right one among them, and what is chosen is an act of flying', () => {
+  const cleared = { when: { atS: 1 }, do: 'clearHeading', from: 'controller', text: 'Turn right heading one two zero.', toDeg: 120, withinS: 5 };
+  const [before] = [shown([cleared], [], 700)[200]];
+  expect(before).toMatchObject({ text: 'Controller: Turn right heading one two zero.', caution: null });
+  expect([...before!.answers].sort()).toEqual(['heading 100', 'heading 120', 'heading 140']);
+  expect(before!.acts[before!.answers.indexOf('heading 120')]).toEqual({ do: 'selectHeading', toDeg: 120 });
+  // Any heading that is selected closes it: what was heard is flown, right or wrong.
+  expect(spans(shown([cleared], [filed(250, { do: 'selectHeading', toDeg: 140 })], 700))).toEqual([['Controller: Turn right heading one two zero.', 101, 250]]);
+  const down = { when: { atS: 1 }, do: 'clearAltitude', text: 'Descend.', toFt: 5000, withinS: 5 };
+  const height = shown([down], [], 200)[150]!;
+  expect(height.acts[height.answers.indexOf('5000 ft')]).toEqual({ do: 'descend', toFt: 5000, pathDeg: -3 });
+});
+
+test('a caution waits to be noted, and goes when it is', () => {
+  const caution = { when: { atS: 1 }, do: 'caution', text: 'cabin height rising', withinS: 5 };
+  expect(shown([caution], [], 200)[150]).toMatchObject({ text: 'Caution: cabin height rising', answers: ['noted'], caution: 'cabin height rising' });
+  expect(spans(shown([caution], [filed(200, { do: 'answer', text: 'noted' })], 400))).toEqual([['Caution: cabin height rising', 101, 200]]);
+});
+
+test('the list: nothing before the call, then line by line, and nothing where the scenario has none', () => {
+  const log = [filed(100, { do: 'callSplit' }), filed(200, { do: 'answer', text: 'at off' }), filed(260, { do: 'answer', text: 'worked again' })];
+  const at = (tick: number, list = true): Talk | null => talkNow([], advance(expand(scenario(), AIRFRAME, 1), log, tick), log, list);
+  expect(at(100)).toBe(null);
+  expect(at(150)?.text).toMatch(/^List 1 of 6/);
+  expect(at(201)?.text).toMatch(/^List 2 of 6/);
+  // An answer that is not of this line is none.
+  expect(at(300)?.text).toMatch(/^List 2 of 6/);
+  expect(at(300)?.acts.map((act) => act.do)).toEqual(['answer', 'answer']);
+  expect(at(150, false)).toBe(null);
+});

@@ -16,14 +16,14 @@ const picture: Picture = {
   limitKt: 210, limitOf: 'limit for 16', lowestKt: 118.2, manoeuvreKt: 151.6, manoeuvreHollow: true, altitudeFt: 5596,
   leadingEdge: 'out', guardOpen: true, armed: false, drive: 'extend', flapLeverDeg: 16, leftTlaDeg: 25.2, rightTlaDeg: 24.6,
   hornTlaDeg: null, gearLever: 'down', gear: 'moving', horn: 'sounds', hornSilenced: false, coverOpen: false, path: 'down', bankDeg: -2.4, control: 0.23,
-  handControl: 0, autopilot: false, holdLetGo: false, frozen: false, talk: null,
+  handControl: 0, autopilot: false, holdLetGo: false, frozen: false, talk: null, otherFlies: false, headingDeg: 90,
 };
 
 test('readings in words', () => {
   expect(Object.fromEntries(READINGS.map(({ id, say }) => [id, say(picture, panel)]))).toEqual({
     speed: '167 knots', selected: '167 knots, speed hold on', limit: '210 knots, limit for 16',
     manoeuvre: '152 knots, once both sides are there', lowest: '118 knots', altitude: '5,600 feet, descending',
-    bank: '2 degrees left', control: 'some right', gearState: 'moving', alerts: 'warning: gear horn, can be silenced; warning: autopilot off, roll by hand',
+    heading: '090 degrees', bank: '2 degrees left', control: 'some right', gearState: 'moving', alerts: 'warning: gear horn, can be silenced; warning: autopilot off, roll by hand',
     thrust: 'left 25, right 25 degrees', leftPointer: '8.5 degrees', rightPointer: '7.0 degrees', leadingEdge: 'out',
   });
 });

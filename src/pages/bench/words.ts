@@ -98,7 +98,7 @@ const EVENTS: Readonly<Record<string, (event: Written) => string>> = {
   tellGoAround: (event) => `Told to go around: ${word(event['text'])}`,
   clearHeading: (event) => `Cleared to heading ${figure(event['toDeg'])}`,
   clearAltitude: (event) => `Cleared to ${figure(event['toFt'])} ft`,
-  gaugeDrifts: () => 'The second gauge leaves its band',
+  caution: (event) => `Caution: ${word(event['text'])}`,
   returnMainDrive: () => 'The normal flap drive comes back',
   clearFault: ({ fault }) => `Ends the fault ${word(fault)}`,
   freeze: () => 'The clock stops, instruments stay',

@@ -69,7 +69,6 @@ export function handWords(command: Command): string | null {
     case 'callDriveFailed': return 'calls the drive failed';
     case 'callStillMoving': return 'calls still moving';
     case 'goAround': return 'goes around';
-    case 'noteGauge': return 'notes the second gauge';
     case 'selectHeading': return `selects heading ${command.toDeg}`;
     case 'answer': return `answers ${command.text}`;
     case 'selectSpeed': return `selects ${command.speedKt} kt`;
@@ -109,7 +108,7 @@ export function dueWords({ fault, event }: Pick<DueRow, 'fault' | 'event'>): str
     case 'message': return `${event.from === undefined ? 'message' : event.from === 'controller' ? 'controller' : event.from === 'otherPilot' ? 'other pilot' : 'cabin'}: ${event.text}`;
     case 'callout': return `question: ${event.text}`;
     case 'tellGoAround': case 'clearHeading': case 'clearAltitude': return `to do: ${event.text}`;
-    case 'gaugeDrifts': return 'second gauge leaves its band';
+    case 'caution': return `caution: ${event.text}`;
     case 'clearFault': return `${event.fault} ends`;
     case 'descend': return `descends to ${event.toFt} ft`;
     case 'level': return 'levels off';

@@ -10,7 +10,7 @@ const SHAPES: Readonly<Record<string, string>> = {
   dead: DRIVE, quits: DRIVE, slow: 'M-7 -4H7V4H-7Z', runsOn: 'M-7 -6L0 0L-7 6ZM0 -6L7 0L0 6Z', leadingEdge: 'M-7 6A13 13 0 0 1 7 -6V6Z',
   descend: 'M-7 -6L7 6M7 -1V6H0', level: 'M-8 0H8', selectSpeed: 'M-7 4A7.5 7.5 0 1 1 7 4M0 1L4 -4', failEngine: 'M-6 -6L6 6M6 -6L-6 6',
   message: 'M-7 -5H7V5H-7Z', callout: 'M-7 -6H7V3H0L-4 7V3H-7Z', setGear: 'M0 -7V1M-5 4A5 5 0 1 0 5 4A5 5 0 1 0 -5 4', loseMainDrive: 'M-7 -3A7 7 0 1 1 -7 3M-4 -4L4 4', clearFault: 'M-7 0L-2 6L8 -6', returnMainDrive: 'M6 -3A7 7 0 1 0 7 2M7 -7V-2H2', freeze: 'M-4 -6V6M4 -6V6',
-  tellGoAround: 'M-7 5L0 -6L7 5M-7 0H7', clearHeading: 'M0 -8V-3M0 3A6 6 0 1 0 0 -9', clearAltitude: 'M-7 6H7M0 -7V3M-4 -1L0 3L4 -1', gaugeDrifts: 'M-8 5H8M-8 -5H8M3 -8V0',
+  tellGoAround: 'M-7 5L0 -6L7 5M-7 0H7', clearHeading: 'M0 -8V-3M0 3A6 6 0 1 0 0 -9', clearAltitude: 'M-7 6H7M0 -7V3M-4 -1L0 3L4 -1', caution: 'M0 -7L8 6H-8ZM0 -2V2',
 };
 
 /** The outline of a kind, about the origin, some 16 px wide. */
