@@ -17,7 +17,6 @@ export function bank(frame: Frame): Part {
   // The heading stands in the same line, at the other end: read now and then, and never drawn to the eye.
   const heading = label('', { size: at.type.small, colour: ink.ink, weight: '600', anchor: [1, 0] });
   heading.place(place.x + place.w, place.y + 8);
-  const named = place.w >= 8.2 * at.type.small ? 'heading ' : '';
   const x = place.x + place.w / 2;
   const reach = place.w / 2 - 10;
   const head = at.type.small + 10;
@@ -48,7 +47,7 @@ export function bank(frame: Frame): Part {
     show(now: Picture) {
       for (const one of [wing, mark, heading.node]) one.visible = !now.blank;
       hand.visible = !now.blank && !now.autopilot;
-      heading.say(`${named}${headingFigures(now.headingDeg)}`);
+      heading.say(`hdg ${headingFigures(now.headingDeg)}`);
       wing.rotation = radians(now.bankDeg);
       mark.position.set(x + now.control * reach, trackY);
       hand.position.set(x + now.handControl * reach, trackY);
