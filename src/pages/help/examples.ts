@@ -48,7 +48,7 @@ export const EVENT_EXAMPLES: Readonly<Record<string, Example>> = {
   tellGoAround: { text: '{ "do": "tellGoAround", "from": "controller", "text": "Heron four one, go around.", "withinS": 15, "when": { "altitudeFt": 2000, "edge": "falling" } }', does: 'On passing 2000 ft the controller sends the trainee around; 15 s are allowed to begin.' },
   clearHeading: { text: '{ "do": "clearHeading", "from": "controller", "text": "Heron four one, heading 220.", "toDeg": 220, "withinS": 20, "when": { "atS": 12 } }', does: 'A heading to select within 20 s.' },
   clearAltitude: { text: '{ "do": "clearAltitude", "from": "controller", "text": "Heron four one, descend 4000 ft.", "toFt": 4000, "withinS": 20, "when": { "atS": 25 } }', does: 'A height to select within 20 s.' },
-  gaugeDrifts: { text: '{ "do": "gaugeDrifts", "withinS": 15, "when": { "heldS": 10 } }', does: 'After 10 s of holding the second gauge leaves its band; 15 s are allowed to note it.' },
+  caution: { text: '{ "do": "caution", "text": "cabin height rising", "withinS": 15, "when": { "heldS": 10 } }', does: 'After 10 s of holding a caution comes up; 15 s are allowed to note it.' },
   setGear: { text: '{ "do": "setGear", "to": "down", "when": { "atS": 26 } }', does: 'The gear lever goes down; the horn may fall silent when the gear is locked.' },
   loseMainDrive: { text: '{ "do": "loseMainDrive", "when": { "flapDeg": 9 } }', does: 'The normal drive, working until then, is lost at 9 deg. Needs mainDrive "works".' },
   returnMainDrive: { text: '{ "do": "returnMainDrive", "when": { "atS": 50 } }', does: 'The normal drive is back at 50 s and takes the flaps to the lever, unless the standby drive is armed.' },
