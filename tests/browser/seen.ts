@@ -102,7 +102,7 @@ export interface Stop {
 }
 
 /** Where Tab goes, from the beginning until it comes round; throws when it does not. */
-export async function focusStops(page: Page, most = 150): Promise<Stop[]> {
+export async function focusStops(page: Page, most = 400): Promise<Stop[]> {
   await page.evaluate(() => {
     (document.activeElement as HTMLElement | null)?.blur();
     // From the very beginning: a page gives its heading the focus.
