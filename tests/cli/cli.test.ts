@@ -101,7 +101,7 @@ describe('files that cannot be used: 2, a sentence, nothing on standard output',
 describe('wrong usage: 2', () => {
   test.each<[string[], string]>([
     [[], 'Usage: evenhand'], [['fly'], 'unknown command'], [['chek', 'x'], 'Did you mean check?'], [['check'], "missing required argument 'file'"],
-    [['run'], "missing required argument 'scenario'"], [['run', 'set-16-from-4', 'x'], 'too many arguments'], [['run', 'set-16-from-4', '--sed', '1'], 'Did you mean --seed?'],
+    [['run'], "missing required argument 'scenario'"], [['run', 'set-16-from-4', 'x'], 'too many arguments'], [['run', 'set-16-from-4', '--seeed', '1'], 'Did you mean --seed?'],
     [['run', 'set-16-from-4', '--trainee', 'slow', '--inputs', 'x'], 'cannot be used with'],
     [['run', 'set-16-from-3'], 'There is no shipped drill "set-16-from-3". Did you mean set-16-from-4?'],
     [['run', 'zzzzzzzzzzzz'], `Shipped: ${drillNames.join(', ')}.`],

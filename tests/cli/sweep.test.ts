@@ -29,7 +29,7 @@ describe('in this process', () => {
     expect(out).toMatch(/\n {2,}least +5 % +25 % +median/);
     expect(out).toContain('\ngrowth at release, deg\n');
   });
-  test.each([[['--runs', '0']], [['--runs', '1.5']], [['--runs', '3', '--workers', '0']], [['--runs', '3', '--trainee', 'hasty']], [[]]])('wrong usage %j: 2', async (words) => {
+  test.each([[['--runs', '0']], [['--runs', '1.5']], [['--runs', '3', '--workers', '0']], [['--runs', '3', '--trainee', 'patient']], [[]]])('wrong usage %j: 2', async (words) => {
     const { code, out, err } = await type('sweep', 'set-16-from-4', ...words);
     expect([code, out]).toEqual([2, '']);
     expect(err).toMatch(/Allowed|required/);

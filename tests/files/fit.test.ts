@@ -30,7 +30,7 @@ describe('refused', () => {
     [['recognition'], { seenDeg: 2, limitDeg: 2, measuring: false }, 'recognition.seenDeg: below limitDeg (2 deg)'],
     [['events'], [{ when: { atS: 1 }, do: 'level' }, { when: { atS: 2 }, do: 'freeze' }], 'events.1.do: no freeze in a scenario with recognition'],
     [['passes'], ['slow'], 'fails.0: a trainee that is not among passes'],
-    [['passes'], ['prompt', 'hasty'], 'passes.1: a scripted trainee: "prompt", "slow", "never", "early", "steady" or "loaded"'],
+    [['passes'], ['prompt', 'patient'], 'passes.1: a scripted trainee: "prompt", "slow", "never", "early", "steady", "loaded" or "hasty"'],
   ])('%j as %j', (path, to, problem) => {
     const start = path[1] === 'flapDeg' && to === 36.1 ? changed(base, ['start', 'speedKt'], 196) : base;
     const scenario = changed({ ...start, task: { ...start.task, limitS: 180 }, fails: ['slow', 'never'] }, path, to);

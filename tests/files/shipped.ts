@@ -8,7 +8,7 @@ const folder = fileURLToPath(new URL('../../scenarios/', import.meta.url));
 
 export const textOf = (path: string): string => readFileSync(`${folder}${path}`, 'utf8');
 export const airframeText = textOf('airframes/airframe-a.json');
-export const drillNames = readdirSync(`${folder}drills`).filter((name) => name.endsWith('.json')).map((name) => name.slice(0, -5));
+export const drillNames = readdirSync(`${folder}drills`).filter((name) => name.endsWith('.json')).map((name) => name.slice(0, -5)).sort();
 export const drillText = (name: string): string => textOf(`drills/${name}.json`);
 
 function airframe(file: string): Airframe {
