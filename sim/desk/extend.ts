@@ -28,6 +28,7 @@ export function extend(fixed: Fixed, command: DeskCommand, stateAt: (tick: numbe
     case 'clearFaults': return cleared(fixed, faultsOf(fixed), command.tick);
     case 'reposition': return turned(fixed, command, stateAt);
     case 'failEngine': case 'loseMainDrive': case 'returnMainDrive': case 'message': case 'callout': case 'say':
+    case 'clearHeading': case 'clearAltitude': case 'tellGoAround': case 'caution':
     case 'descend': case 'level': case 'selectSpeed': case 'setGear':
       return withEntry(fixed, { ...blank(fixed, command.tick), event: eventOf(command) });
     // Words for the record, and what stops the clock: nothing of the model changes.
@@ -35,7 +36,7 @@ export function extend(fixed: Fixed, command: DeskCommand, stateAt: (tick: numbe
   }
 }
 
-type Happening = Extract<DeskAct, { do: 'failEngine' | 'loseMainDrive' | 'returnMainDrive' | 'message' | 'callout' | 'say' | 'descend' | 'level' | 'selectSpeed' | 'setGear' }>;
+type Happening = Extract<DeskAct, { do: 'failEngine' | 'loseMainDrive' | 'returnMainDrive' | 'message' | 'callout' | 'say' | 'clearHeading' | 'clearAltitude' | 'tellGoAround' | 'caution' | 'descend' | 'level' | 'selectSpeed' | 'setGear' }>;
 
 /** As the same thing would stand in a file. */
 const eventOf = (act: Happening): DrawnEvent => (act.do === 'say' ? { do: 'message', from: act.from, text: act.text, when: {} } : { ...act, when: {} });

@@ -2,12 +2,15 @@
 import * as z from 'zod/mini';
 import { sharedShapes } from './act.js';
 import { deskFaultSchema } from './fault.js';
-import { name, text, time, whole, word } from './quantity.js';
+import { name, quantity, text, time, whole, word } from './quantity.js';
 import { LONGEST_S } from './trigger.js';
 
 const act = <const K extends string>(value: K, description: string) => ({ do: z.literal(value).check(z.meta({ description })) });
 const fault = name('Name of a fault, of the scenario or put in by hand.');
 const LONGEST_TICKS = LONGEST_S * 100;
+const from = z.optional(word('Who speaks; nobody is named if left out.', ['controller', 'otherPilot', 'cabin']));
+const said = { from, text: text('The text.', 400) };
+const withinS = time('Time allowed.', 1, 120);
 
 const offersRight = (callout: object): boolean => {
   const { answers, right } = callout as { answers: string[]; right: string };
@@ -26,10 +29,14 @@ export function deskShapes<const When extends Record<string, z.ZodMiniType>>(whe
     z.strictObject({ ...when, ...act('returnMainDrive', 'The normal flap drive comes back.') }),
     z.strictObject({ ...when, ...act('message', 'Shows a text to the trainee.'), text: text('The text.', 400) }),
     z.strictObject({
-      ...when, ...act('callout', 'A workload task with an answer.'), text: text('The text.', 400),
+      ...when, ...act('callout', 'A workload task with an answer.'), ...said,
       answers: z.array(text('An answer to choose.', 80)).check(z.minLength(2), z.maxLength(6)),
-      right: text('The right one of the answers.', 80), withinS: time('Time allowed.', 1, 120),
+      right: text('The right one of the answers.', 80), withinS,
     }).check(z.refine(offersRight, { error: 'right must be one of answers', path: ['right'] })),
+    z.strictObject({ ...when, ...act('clearHeading', 'Clears the trainee to a heading, to be selected.'), ...said, toDeg: quantity('Heading.', 'deg', 1, 360), withinS }),
+    z.strictObject({ ...when, ...act('clearAltitude', 'Clears the trainee to a height, to be selected.'), ...said, toFt: quantity('Height above sea level.', 'ft', -2000, 26000), withinS }),
+    z.strictObject({ ...when, ...act('tellGoAround', 'Tells the trainee to go around.'), ...said, withinS }),
+    z.strictObject({ ...when, ...act('caution', 'A caution that the trainee is to notice and note.'), text: text('The text.', 80), withinS }),
     z.strictObject({ ...when, ...act('say', 'Says something as another would.'), from: word('Who says it.', ['otherPilot', 'controller']), text: text('What is said.', 400) }),
     z.strictObject({ ...when, ...act('remark', 'A remark for the debrief.'), label: text('A few words.', 40), text: z.optional(text('More of it.', 400)) }),
     z.strictObject({ ...when, ...act('saveMoment', 'Keeps the moment, to come back to.'), label: text('A few words.', 40) }),

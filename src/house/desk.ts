@@ -1,23 +1,24 @@
 /** A desk: the link, and the run that it mirrors as the page shows it. */
 import type { RunRecord } from '../../sim/files/index.js';
 import type { DeskHouse, DeskLive, DeskNow, Happened } from '../pages/desk/house.js';
+import { actWords, dueWords, handWords } from '../pages/desk/words.js';
 import type { Mirror } from '../link/mirror.js';
 
 /** So many of the latest happenings are told. */
 const TOLD = 60;
 
 async function kit() {
-  const [link, port, sim, picture, cues, cautions, words] = await Promise.all([
+  const [link, port, sim, picture, cues, cautions] = await Promise.all([
     import('../link/guest.js'), import('../link/port.js'), import('../../sim/index.js'), import('../run/picture.js'), import('../run/cues.js'),
-    import('../run/cautions.js'), import('../pages/desk/words.js'),
+    import('../run/cautions.js'),
   ]);
-  return { ...link, ...port, ...sim, ...picture, ...cues, ...cautions, ...words };
+  return { ...link, ...port, ...sim, ...picture, ...cues, ...cautions };
 }
 type Kit = Awaited<ReturnType<typeof kit>>;
 
 /** Makes of mirrors what the page shows; remembers when entries were first seen to have acted, and which words are up. */
 function shower(all: Kit) {
-  const { cuesOf, dueRows, dueWords, handWords, actWords, holdHasLetGo, isTakenBack, panelOf, pictureOf, authorityNow, talkNow } = all;
+  const { cuesOf, dueRows, holdHasLetGo, isTakenBack, panelOf, pictureOf, authorityNow, talkNow } = all;
   let panel: ReturnType<typeof panelOf> | null = null;
   let cues: ReturnType<typeof cuesOf> = [];
   let acted = new Map<number, number>();

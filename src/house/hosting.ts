@@ -45,7 +45,8 @@ export function openToDesks(of: Flown, running: RunningDrill, { keeping, onDesks
     running, open: windowsPort, now: () => performance.now(), onDesks,
     onTaken(act) {
       if (act.do === 'reposition') letGo();
-      if (act.do === 'say') speak(act.text);
+      // Words of a voice are heard, where somebody is named; the caption always stands.
+      if ('from' in act && act.from !== undefined) speak(act.text);
     },
     onGrades(grades) {
       if (kept === null) {

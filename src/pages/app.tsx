@@ -1,7 +1,7 @@
 /** Which page stands for which address. */
 import { useEffect } from 'preact/hooks';
 import { Brief } from './brief.js';
-import { StepBrief, StepFlight, StepSay } from './course/step.js';
+import { StepBrief, StepFlight, StepPlan, StepSay } from './course/step.js';
 import { Choose } from './choose.js';
 import { Debrief } from './debrief.js';
 import { Drill } from './drill.js';
@@ -52,6 +52,7 @@ export function App({ house }: { house: House }) {
     case 'step': return <StepBrief key={`${now.course}/${now.step}`} house={house} course={now.course} step={now.step} />;
     case 'step-run': return <StepFlight key={`${now.course}/${now.step}`} house={house} course={now.course} step={now.step} />;
     case 'step-say': return <StepSay house={house} course={now.course} step={now.step} />;
+    case 'step-plan': return <StepPlan key={`${now.course}/${now.step}`} house={house} course={now.course} step={now.step} />;
     case 'desk': return <Later title="Desk" kind="desk" fetch={() => import('./desk/desk.js').then(({ Desk }) => Desk)} props={{ house }} />;
     case 'bench': return <Later title="Bench" kind="bench" fetch={() => import('./bench/bench.js').then(({ Bench }) => Bench)} props={{ house, link: now.link }} />;
     case 'help': return <Later title="Help" kind="help" fetch={() => import('./help/help.js').then(({ Help }) => Help)} props={{ house, at: now.at }} />;

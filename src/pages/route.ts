@@ -20,12 +20,12 @@ export type Route =
   | { readonly page: 'courses' | 'class' }
   | { readonly page: 'course'; readonly course: number }
   /** A step of a course that is a drill. */
-  | { readonly page: 'step' | 'step-run' | 'step-say'; readonly course: number; readonly step: number }
+  | { readonly page: 'step' | 'step-run' | 'step-say' | 'step-plan'; readonly course: number; readonly step: number }
   | { readonly page: 'nowhere' };
 
 const SET_STEPS: Readonly<Record<string, 'set' | 'set-run' | 'set-say'>> = { '': 'set', run: 'set-run', say: 'set-say' };
 const OWN_STEPS: Readonly<Record<string, 'own' | 'own-run' | 'own-say' | 'own-plan'>> = { '': 'own', run: 'own-run', say: 'own-say', plan: 'own-plan' };
-const COURSE_STEPS: Readonly<Record<string, 'step' | 'step-run' | 'step-say'>> = { '': 'step', run: 'step-run', say: 'step-say' };
+const COURSE_STEPS: Readonly<Record<string, 'step' | 'step-run' | 'step-say' | 'step-plan'>> = { '': 'step', run: 'step-run', say: 'step-say', plan: 'step-plan' };
 const STEPS: Readonly<Record<string, 'brief' | 'run' | 'say' | 'drill-plan'>> = { '': 'brief', run: 'run', say: 'say', plan: 'drill-plan' };
 
 export function routeOf(fragment: string): Route {
@@ -69,7 +69,7 @@ function seedOf(query: string): number | null {
 
 const DEVICES = { size: '#/size', switches: '#/switches', timing: '#/timing' } as const;
 const PLAIN = { choose: '#/', debrief: '#/debrief', settings: '#/settings', ...DEVICES, logbook: '#/logbook', person: '#/person', plan: '#/plan', desk: '#/desk', practice: '#/practice', courses: '#/course', class: '#/class', 'practice-run': '#/practice/run' } as const;
-const BEHIND = { step: '', 'step-run': '/run', 'step-say': '/say', own: '', 'own-run': '/run', 'own-say': '/say', 'own-plan': '/plan', set: '', 'set-run': '/run', 'set-say': '/say', brief: '', run: '/run', say: '/say', 'drill-plan': '/plan' } as const;
+const BEHIND = { step: '', 'step-run': '/run', 'step-say': '/say', 'step-plan': '/plan', own: '', 'own-run': '/run', 'own-say': '/say', 'own-plan': '/plan', set: '', 'set-run': '/run', 'set-say': '/say', brief: '', run: '/run', say: '/say', 'drill-plan': '/plan' } as const;
 
 export function fragmentOf(route: Exclude<Route, { page: 'nowhere' }>): string {
   if (route.page === 'help') return `#/help${route.at === null ? '' : `?k=${encodeURIComponent(route.at)}`}`;

@@ -7,9 +7,13 @@ import { axe, makeReady, middleOf, reading, save, startRun } from './drilling.js
 import { openScenario, plain } from './flying.js';
 import { appUrl, openApp } from './harness.js';
 
-/** A second window of the same browser, at the desk. */
+/** A second window of the same browser, at the desk. A tab would not do: the one behind it is drawn once a second, and each such frame is a stall. */
 async function deskBeside(page: Page, problems: string[]): Promise<Page> {
-  const desk = await page.context().newPage();
+  const [own, all] = await Promise.all([page.context().newCDPSession(page), page.context().browser()!.newBrowserCDPSession()]);
+  const { targetInfo: { browserContextId } } = await own.send('Target.getTargetInfo');
+  const [desk] = await Promise.all([
+    page.context().waitForEvent('page'), all.send('Target.createTarget', { url: 'about:blank', newWindow: true, ...(browserContextId === undefined ? {} : { browserContextId }) }),
+  ]);
   desk.on('console', (message) => { if (message.type() === 'error' || message.type() === 'warning') problems.push(`desk: ${message.text()}`); });
   desk.on('pageerror', (error) => problems.push(`desk: ${error.stack ?? error.message}`));
   await desk.goto(new URL('#/desk', appUrl()).href);
@@ -63,6 +67,14 @@ test('followed, acted in, ended and graded: all of it in the record, and the rec
   await desk.getByLabel('What is said').fill('Report the runway.');
   await desk.getByLabel('What is said').press('Enter');
   await page.getByText('Controller: Report the runway.').first().waitFor();
+  // A question: only its own fields stand, it goes once it is whole, and the trainee answers it.
+  await desk.getByLabel('What happens').selectOption('callout');
+  await desk.getByText('Still wanted: a question.').waitFor();
+  for (const [label, words] of [['The question', 'How many on board?'], ['Answer 1', '16'], ['Answer 2', '61']] as const) await desk.getByLabel(label, { exact: true }).fill(words);
+  await desk.getByRole('radio', { name: 'Answer 2 is right' }).check();
+  await desk.getByRole('button', { name: 'Send' }).click();
+  await page.getByRole('button', { name: /61/ }).click();
+  await happened(desk, 'answers 61').waitFor();
   // An act that cannot be done is told at the desk and nowhere else.
   await desk.locator('h1').click();
   await desk.keyboard.press('c');
@@ -88,7 +100,7 @@ test('followed, acted in, ended and graded: all of it in the record, and the rec
   expect(verify(record).refused).toEqual([]);
   expect([record.source, record.outcome, record.desk]).toEqual(['live', 'void', { grades: [{ item: 'Letting go', anchor: 4 }], note: 'Quick hand.' }]);
   expect(record.commands.filter(({ rank }) => rank === 1).map((one) => one.do)).toEqual([
-    'injectFault', 'freeze', 'saveMoment', 'remark', 'prompted', 'goOn', 'say', 'clearFaults', 'reposition', 'voidRun',
+    'injectFault', 'freeze', 'saveMoment', 'remark', 'prompted', 'goOn', 'say', 'callout', 'clearFaults', 'reposition', 'voidRun',
   ]);
   expect(record.assessment?.split).toBe('unsure');
   await desk.getByRole('button', { name: 'Debrief' }).click();

@@ -15,7 +15,7 @@ test('addresses', () => {
   expect(routeOf('#/course')).toEqual({ page: 'courses' });
   expect(routeOf(fragmentOf({ page: 'class' }))).toEqual({ page: 'class' });
   expect(routeOf('#/course/2')).toEqual({ page: 'course', course: 2 });
-  for (const page of ['step', 'step-run', 'step-say'] as const) expect(routeOf(fragmentOf({ page, course: 2, step: 13 }))).toEqual({ page, course: 2, step: 13 });
+  for (const page of ['step', 'step-run', 'step-say', 'step-plan'] as const) expect(routeOf(fragmentOf({ page, course: 2, step: 13 }))).toEqual({ page, course: 2, step: 13 });
   expect(routeOf(fragmentOf({ page: 'plan' }))).toEqual({ page: 'plan' });
   const id = '0123456789abcdef0123456789abcdef';
   for (const page of ['own', 'own-run', 'own-say', 'own-plan'] as const) expect(routeOf(fragmentOf({ page, id }))).toEqual({ page, id });

@@ -34,7 +34,10 @@ const ACTS: Act[] = [{ do: 'openGuard' }, { do: 'arm' }, { do: 'holdDrive', way:
 const DESK: DeskAct[] = [
   { do: 'injectFault', fault: { name: 'stop', kind: 'disconnect', side: 'drawn' } }, { do: 'injectFault', fault: { name: 'slip', kind: 'slip', side: 'left', ratio: 0, periodS: 1, onS: 0.5, when: { heldS: 1 } } },
   { do: 'injectFault', fault: { name: 'lie', kind: 'pointer', side: 'right', mode: 'bias', biasDeg: 2, when: { any: [{ flapDeg: 5 }, { atS: 4.5 }] } } }, { do: 'clearFaults' }, { do: 'clearFault', name: 'file' },
-  { do: 'disarmFault', name: 'file' }, { do: 'failEngine', side: 'left' }, { do: 'selectSpeed', speedKt: 150 }, { do: 'message', text: 'look' }, { do: 'remark', label: 'scan' }, { do: 'reposition', toTick: 150 }, { do: 'reposition', toTick: 40 },
+  { do: 'disarmFault', name: 'file' }, { do: 'failEngine', side: 'left' }, { do: 'loseMainDrive' }, { do: 'returnMainDrive' },
+  { do: 'callout', from: 'otherPilot', text: 'How many?', answers: ['16', '61'], right: '61', withinS: 2 }, { do: 'clearHeading', from: 'controller', text: 'Fly heading 120.', toDeg: 120, withinS: 2 },
+  { do: 'clearAltitude', text: 'Descend.', toFt: 3000, withinS: 2 }, { do: 'caution', text: 'pressure', withinS: 1 }, { do: 'tellGoAround', from: 'controller', text: 'Go around.', withinS: 5 },
+  { do: 'selectSpeed', speedKt: 150 }, { do: 'message', text: 'look' }, { do: 'remark', label: 'scan' }, { do: 'reposition', toTick: 150 }, { do: 'reposition', toTick: 40 },
 ];
 const inputs = fc.array(fc.record({ act: fc.constantFrom(...ACTS), atMs: fc.double({ min: 0, max: 7990, noNaN: true }), lateMs: fc.integer({ min: 0, max: 240 }) }), { maxLength: 25 });
 const acts = fc.array(fc.record({ act: fc.constantFrom(...DESK), atMs: fc.double({ min: 0, max: 7990, noNaN: true }) }), { maxLength: 10 });

@@ -108,6 +108,13 @@ describe('clearing', () => {
   });
 });
 
+const ASKED: DeskAct[] = [
+  { do: 'callout', from: 'otherPilot', text: 'How many on board?', answers: ['16', '61'], right: '61', withinS: 10 },
+  { do: 'clearHeading', from: 'controller', text: 'Fly heading 120.', toDeg: 120, withinS: 15 },
+  { do: 'clearAltitude', from: 'controller', text: 'Descend to 3000 ft.', toFt: 3000, withinS: 15 },
+  { do: 'caution', text: 'hydraulic pressure', withinS: 8 }, { do: 'tellGoAround', from: 'controller', text: 'Go around.', withinS: 5 },
+];
+
 it('the outside, as a desk plays it', () => {
   const after = (act: DeskAct, tick = 101): State => at([desk(100, act)], tick);
   expect(after({ do: 'failEngine', side: 'left' })).toMatchObject({ leftLive: 0, rightLive: 1 });
@@ -115,7 +122,9 @@ it('the outside, as a desk plays it', () => {
   expect(after({ do: 'setGear', to: 'down' }).gearLever).toBe(1);
   expect(after({ do: 'returnMainDrive' }).mainDrive).toBe(1);
   expect(after({ do: 'descend', toFt: 2000, pathDeg: -3 }).pathSin).toBeCloseTo(-0.05233595624294383, 12); // sin 3 deg
-  for (const act of [{ do: 'remark', label: 'scan' }, { do: 'prompted' }, { do: 'freeze' }, { do: 'message', text: 'hello' }, { do: 'say', from: 'controller', text: 'turn' }] as DeskAct[]) {
+  expect(at([desk(50, { do: 'loseMainDrive' })], 51).mainDrive).toBe(0);
+  expect(at([desk(50, { do: 'loseMainDrive' }), desk(100, { do: 'returnMainDrive' })], 101).mainDrive).toBe(1);
+  for (const act of [{ do: 'remark', label: 'scan' }, { do: 'prompted' }, { do: 'freeze' }, { do: 'message', text: 'hello' }, { do: 'say', from: 'controller', text: 'turn' }, ...ASKED] as DeskAct[]) {
     const [with_, without] = [after(act, 300), at([], 300)];
     for (const key of STATE_KEYS) if (key !== 'agendaNext') expect(with_[key], `${act.do} ${key}`).toBe(without[key]);
   }

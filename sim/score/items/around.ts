@@ -11,15 +11,20 @@ const CLIMBS = 0.02;
 
 /** Told to go around, the thrust goes up within the time of the event. */
 export function aroundBegun(fixed: Fixed): Watcher {
-  const told = fixed.agenda.entries.find(({ event }) => event?.do === 'tellGoAround');
-  const ticks = told?.event?.do === 'tellGoAround' ? ticksOf(told.event.withinS) : 0;
+  // A desk may tell it as well, before that of the file or in a run that has none: the first that comes counts.
+  const telling = fixed.agenda.entries.filter(({ event }) => event?.do === 'tellGoAround');
+  let ticks = 0;
   let toldTick = -1;
   let aroundTick = -1;
   let endTick = 0;
   return {
     see(s) {
       endTick = s.tick;
-      if (toldTick < 0 && told !== undefined && hasActed(s, fixed, told)) toldTick = s.tick - 1;
+      const told = toldTick < 0 ? telling.find((entry) => hasActed(s, fixed, entry))?.event : undefined;
+      if (told?.do === 'tellGoAround') {
+        toldTick = s.tick - 1;
+        ticks = ticksOf(told.withinS);
+      }
       if (aroundTick < 0 && s.goAround === 1) aroundTick = s.tick - 1;
     },
     items() {

@@ -5,6 +5,7 @@ import { Briefed } from '../brief.js';
 import { Drill } from '../drill.js';
 import { Page } from '../frame.js';
 import type { DrillCard, House } from '../house.js';
+import { Later } from '../later.js';
 import { Say } from '../say.js';
 import { fragmentOf } from '../route.js';
 import { go, goInstead, lastOwn, lastStep, left, started } from '../session.js';
@@ -29,13 +30,23 @@ export function StepBrief({ house, course, step }: Props) {
   if (card.value === undefined) return <Page title={title} kind="brief"><p class="waiting">Fetching the brief …</p></Page>;
   if (card.value === null) return <NoSuchStep course={course} />;
   const above = <><a href={fragmentOf({ page: 'course', course })}>The course</a><span>{card.value.group.name}</span></>;
-  const plan = shipped.value === null ? {} : { plan: { of: { drill: shipped.value }, href: fragmentOf({ page: 'drill-plan', number: shipped.value, seed: null }) } };
+  const plan = shipped.value === null ? {} : { plan: { of: { drill: shipped.value }, href: fragmentOf({ page: 'step-plan', course, step }) } };
   return <Briefed house={house} card={card.value} title={title} kind="brief" above={above} start={() => go({ page: 'step-run', course, step })} {...plan} />;
 }
 
 /** Number of the shipped drill that a step flies; null for one that stands in the course. */
 const shippedAs = (house: House, course: number, step: number): Promise<number | null> =>
   house.course.courses().then((all) => all[course - 1]?.steps[step - 1]?.drill ?? null, () => null);
+
+/** The plan of a step that flies a shipped drill, kept as that drill's; it leads back to the step. */
+export function StepPlan({ house, course, step }: Props) {
+  const shipped = useSignal<{ readonly number: number | null } | null>(null);
+  useEffect(() => { void shippedAs(house, course, step).then((number) => { shipped.value = { number }; }); }, [house, course, step]);
+  if (shipped.value === null) return <Page title={`Plan for step ${step}`} kind="plan"><p class="waiting">Fetching the course …</p></Page>;
+  const { number } = shipped.value;
+  if (number === null) return <NoSuchStep course={course} />;
+  return <Later title={`Plan for step ${step}`} kind="plan" fetch={() => import('../plan/plan.js').then(({ PlanPage }) => PlanPage)} props={{ house, of: { drill: number }, name: `step ${step}`, back: { page: 'step' as const, course, step } }} />;
+}
 
 /** A run begins by Start and by nothing else: an address, a reload or Forward leads to the brief. */
 export function StepFlight({ house, course, step }: Props) {

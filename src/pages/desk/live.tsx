@@ -39,7 +39,7 @@ export function Live({ house, now, live, link, here }: Props) {
   const remarked = Object.fromEntries(REMARKS.map((label, at) => [String(at + 1), () => act({ do: 'remark', label })]));
   useDeskKeys({
     f: freeze, m: save, b: back, p: () => { if (!prompted) act({ do: 'prompted' }); }, c: () => act({ do: 'clearFaults' }),
-    i: () => document.getElementById('desk-put')?.focus(), x: () => { voiding.value = !voiding.value; }, ...remarked,
+    i: () => document.getElementById('desk-put')?.focus(), o: () => document.getElementById('desk-outside')?.focus(), x: () => { voiding.value = !voiding.value; }, ...remarked,
   });
   return (
     <>

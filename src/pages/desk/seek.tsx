@@ -32,7 +32,7 @@ const None = () => (
         <li>There, let the trainee choose a drill and press Start.</li>
         <li>Here, follow it. What you do is stamped in the run and stands in its record.</li>
       </ol>
-      <p class="small">One keyboard and one pointer serve one window at a time. When you take them the trainee’s switch springs back and the run goes on: arm what you can before the hold, or give the trainee a touch screen or a pad of buttons. Sets and practice are flown alone; a trainee may close a window to desks in set-up.</p>
+      <p class="small">One keyboard serves one window at a time: when you take this one to follow, the trainee’s run pauses and is resumed there, and each time after that the trainee’s switch springs back and the run goes on, and either makes a drill whose first release is scored void. To avoid it, follow a drill that is not scored (its brief says that a release is a pause), arm what you can before the hold, and leave the focus with the trainee’s window; a second screen or browser does not help, and to a scored drill say your remarks before Start. Sets and practice are flown alone; a trainee may close a window to desks in set-up.</p>
     </div>
     <TwoWindows />
   </div>

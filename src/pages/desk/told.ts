@@ -20,12 +20,15 @@ export interface DeskTold {
   readonly isCallout: boolean;
 }
 
+/** What asks something of the trainee: the run says itself what came of it. */
+const ASKING: readonly DeskAct['do'][] = ['callout', 'clearHeading', 'clearAltitude', 'caution'];
+
 /** Acts of desks, in the order in which they came into force. */
 export const deskTold = ({ commands }: Pick<RunRecord, 'commands'>): DeskTold[] => commands.filter(({ rank }) => rank === 1).map((command): DeskTold => {
   const act = command as unknown as DeskAct & { readonly tick: number; readonly by?: string };
   return {
     atS: act.tick / 100, by: act.by ?? '', words: act.do === 'remark' ? act.label : actWords(act), more: act.do === 'remark' ? act.text ?? null : null,
-    kind: act.do === 'remark' || act.do === 'prompted' ? act.do : 'act', isCallout: act.do === 'callout',
+    kind: act.do === 'remark' || act.do === 'prompted' ? act.do : 'act', isCallout: ASKING.includes(act.do),
   };
 }).sort((a, b) => a.atS - b.atS);
 

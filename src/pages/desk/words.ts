@@ -36,6 +36,8 @@ export function actWords(act: DeskAct): string {
     case 'returnMainDrive': return 'normal drive back';
     case 'message': return `message: ${act.text}`;
     case 'callout': return `question: ${act.text}`;
+    case 'tellGoAround': case 'clearHeading': case 'clearAltitude': return `to do: ${act.text}`;
+    case 'caution': return `caution: ${act.text}`;
     case 'say': return `${act.from === 'controller' ? 'controller' : 'other pilot'}: ${act.text}`;
     case 'remark': return `remark: ${act.label}`;
     case 'saveMoment': return `moment saved: ${act.label}`;
@@ -70,6 +72,7 @@ export function handWords(command: Command): string | null {
     case 'callStillMoving': return 'calls still moving';
     case 'goAround': return 'goes around';
     case 'selectHeading': return `selects heading ${command.toDeg}`;
+    case 'descend': return `selects ${command.toFt} ft`;
     case 'answer': return `answers ${command.text}`;
     case 'selectSpeed': return `selects ${command.speedKt} kt`;
     default: return null;
