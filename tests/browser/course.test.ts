@@ -36,6 +36,13 @@ test('nobody: the first step is open and next; its run is flown, judged, debrief
   expect(await row(page, 2).textContent()).toContain('Opens once step 1 is done.');
   expect(await row(page, 2).getByRole('link').count()).toBe(0);
   await page.getByRole('link', { name: 'Fly step 1', exact: true }).click();
+  // Its plan leads back to the step, not to the drill that it flies.
+  await page.getByRole('link', { name: 'Plan it first' }).click();
+  await page.getByRole('heading', { name: 'Plan for step 1' }).waitFor();
+  expect(new URL(page.url()).hash).toBe('#/course/1/1/plan');
+  await page.getByRole('link', { name: 'Back to the brief' }).click();
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  expect(new URL(page.url()).hash).toBe('#/course/1/1');
   await page.getByRole('button', { name: 'Start' }).click();
   await control(page, 'extend').waitFor();
   expect(await page.title()).toBe('Step 1 · Evenhand');

@@ -36,8 +36,12 @@ test('followed, acted in, ended and graded: all of it in the record, and the rec
   const { page, problems, close } = await openScenario(plain());
   const desk = await deskBeside(page, problems);
   await desk.getByText('No run on this machine.').waitFor();
+  const warned = desk.getByText(/switch springs back and the run goes on, and both make a drill whose first release is scored void/);
+  await warned.waitFor();
   await startRun(page);
   expect(await page.getByText('desk', { exact: false }).count()).toBe(0);
+  await desk.getByRole('list', { name: 'Runs on this machine' }).waitFor();
+  await warned.waitFor();
   await follow(desk);
   await page.locator('.drill-desk').waitFor();
   await makeReady(page);

@@ -6,6 +6,7 @@ import { advance, expand, snapshot, withDesk } from '../../sim/index.js';
 import { desked, letGo } from '../../src/run/desked.js';
 import { draftOf } from '../../src/run/record.js';
 import { file, frame, halt, resume, startSession, stop, type Session } from '../../src/run/session.js';
+import { isVoided } from '../../sim/score/replayed.js';
 import { AIRFRAME, scenario } from '../sim/bench.js';
 
 const START_MS = 500.25;
@@ -140,6 +141,8 @@ it('the hand that left for the window of a desk: let go, marked, and the clock r
   expect(session.running).toBe(true);
   expect(session.marks.at(-1)).toMatchObject({ what: 'focusLost', tick: 200 });
   proved(stop(to(session, 2500), START_MS + 2500));
+  // What the desk's page says of it: such a mark voids a run whose first release is scored.
+  expect(isVoided(session.marks)).toBe(true);
 });
 
 describe('an altered act of a desk is refused', () => {

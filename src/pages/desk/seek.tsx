@@ -17,6 +17,7 @@ export function Seek({ rooms, enter }: { rooms: readonly DeskRoom[]; enter: (id:
               </li>
             ))}
           </ul>
+          <div class="desk-none"><OneKeyboard /></div>
         </>
       )}
     </>
@@ -28,14 +29,23 @@ const None = () => (
     <div>
       <p class="large" role="status">No run on this machine.</p>
       <ol class="desk-how">
-        <li>Open a second window of this browser and put the two side by side.</li>
+        <li>Open a second window of this browser, not a tab, and put the two side by side: a run behind another tab stands still.</li>
         <li>There, let the trainee choose a drill and press Start.</li>
         <li>Here, follow it. What you do is stamped in the run and stands in its record.</li>
       </ol>
-      <p class="small">One keyboard serves one window at a time: when you take this one to follow, the trainee’s run pauses and is resumed there, and each time after that the trainee’s switch springs back and the run goes on, and either makes a drill whose first release is scored void. To avoid it, follow a drill that is not scored (its brief says that a release is a pause), arm what you can before the hold, and leave the focus with the trainee’s window; a second screen or browser does not help, and to a scored drill say your remarks before Start. Sets and practice are flown alone; a trainee may close a window to desks in set-up.</p>
+      <OneKeyboard />
+      <p class="small">Sets and practice are flown alone; a trainee may close a window to desks in set-up.</p>
     </div>
     <TwoWindows />
   </div>
+);
+
+/** What it costs to take this window, and how to avoid it. */
+const OneKeyboard = () => (
+  <>
+    <p class="small">One keyboard serves one window at a time: to follow, you take this one and the trainee’s run pauses, each time after that the trainee’s switch springs back and the run goes on, and both make a drill whose first release is scored void.</p>
+    <p class="small">To avoid it, follow a drill that is not scored: its brief says that a release is a pause. Arm what you can before the hold, and let the trainee’s window keep the focus; a second screen or another browser does not help. With a scored drill, say your remarks before Start and behind its end.</p>
+  </>
 );
 
 /** Two windows side by side: a gauge in one, its list in the other. */
