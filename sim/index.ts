@@ -33,7 +33,7 @@ export { commandsOfRecord, isVoided, replay, requestOf, timingOf } from './score
 export { debriefOf, type Debrief } from './score/debrief.js';
 export { timelineOf, type Timeline } from './score/timeline.js';
 export type { Callout } from './score/callouts.js';
-export { choicesOf, headingWords, isAsking, replyTo, type Asking } from './score/asking.js';
+export { asks, choicesOf, headingWords, isAsking, replyTo, type Asking } from './score/asking.js';
 export { ASYMMETRY_LIST, listReading } from './score/list.js';
 export { headingDeg } from './flight/heading.js';
 export type { DebriefRow } from './score/debrief-row.js';

@@ -50,7 +50,7 @@ function flapLimitKt({ settings }: Airframe, flapDeg: number): number {
 
 const settingsOf = ({ settings }: Airframe): string => `a setting of the airframe: ${settings.map(({ deg }) => deg).join(', ')}`;
 
-function taskFits({ task, events, start }: ReadyScenario, airframe: Airframe): Misfit[] {
+function taskFits({ task, events, start, role }: ReadyScenario, airframe: Airframe): Misfit[] {
   const known = new Set(airframe.settings.map(({ deg }) => deg));
   return [
     ...broken(task.settings.flatMap((deg, index) => [
@@ -58,7 +58,9 @@ function taskFits({ task, events, start }: ReadyScenario, airframe: Airframe): M
       [index === 0 || deg !== task.settings[index - 1], `task.settings.${index}`, 'another setting than the one before it'],
     ] as const)),
     ...broken(events.flatMap((event, index) =>
-      event.do === 'descend' ? [[event.toFt > start.groundFt, `events.${index}.toFt`, `above the ground (groundFt is ${start.groundFt} ft)`]] : [])),
+      event.do === 'descend' || event.do === 'clearAltitude' ? [[event.toFt > start.groundFt, `events.${index}.toFt`, `above the ground (groundFt is ${start.groundFt} ft)`]] : [])),
+    // What the trainee may not select cannot be asked of the trainee.
+    ...broken(events.map(({ do: what }, index) => [role !== 'driving' || (what !== 'clearHeading' && what !== 'clearAltitude'), `events.${index}.do`, 'no clearance where another pilot flies (role is driving)'])),
   ];
 }
 

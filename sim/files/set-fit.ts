@@ -1,4 +1,5 @@
 /** Does a set fit its scenario? What keeps it from being flown; whether it measures anything is a matter for its gates. */
+import { asks } from '../score/asking.js';
 import { readySet } from '../set/ready.js';
 import type { Airframe } from './airframe.js';
 import { misfits } from './fit.js';
@@ -28,7 +29,7 @@ export function setMisfits(set: SetFile, airframes: Lookup, scenarios: ScenarioL
   const inside = typeof set.scenario !== 'string';
   const at = (path: string): string => (inside ? `scenario.${path}` : 'scenario');
   const onsets = readySet(set, base, airframe).onsets;
-  const callouts = base.events.some((event) => event.do === 'callout');
+  const loaded = base.events.some(asks);
   return [
     ...misfits(base, airframe).map(({ path, allowed }) => ({ path: inside ? ['scenario', ...path] : ['scenario'], allowed })),
     ...broken([
@@ -38,7 +39,7 @@ export function setMisfits(set: SetFile, airframes: Lookup, scenarios: ScenarioL
       [base.task.settings.length === 1, at('task.settings'), 'one setting'],
       [base.task.legS === undefined, at('task.legS'), 'no leg: the set has its own'],
       [base.task.limitS >= set.legS + 20, at('task.limitS'), `at least legS and 20 s to begin (${set.legS + 20} s)`],
-      [callouts === (set.load === 'loaded'), 'load', callouts ? '"loaded": the scenario has callouts' : '"calm": the scenario has no callout'],
+      [loaded === (set.load === 'loaded'), 'load', loaded ? '"loaded": the scenario wants answers beside the flaps' : '"calm": the scenario wants nothing beside the flaps'],
       [onsets.to <= set.runs && onsets.perRate * set.rates.length <= onsets.to, 'onsets', `at most ${set.runs} runs with an onset, enough of them for every rate`],
     ]),
   ];

@@ -6,10 +6,14 @@ import type { Command } from '../command.js';
 import type { DrawnEvent, Entry } from '../entry.js';
 import type { Act } from '../files/act.js';
 
-export type Asking = Extract<DrawnEvent, { do: 'callout' | 'clearHeading' | 'clearAltitude' | 'caution' }>;
+const ASKING = ['callout', 'clearHeading', 'clearAltitude', 'caution'] as const satisfies readonly DrawnEvent['do'][];
 
-export const isAsking = (event: Entry['event']): event is Asking =>
-  event !== null && (event.do === 'callout' || event.do === 'clearHeading' || event.do === 'clearAltitude' || event.do === 'caution');
+export type Asking = Extract<DrawnEvent, { do: (typeof ASKING)[number] }>;
+
+/** Whether an event of this kind wants something of the trainee, as its file has it. */
+export const asks = (event: { readonly do: string }): boolean => ASKING.some((one) => one === event.do);
+
+export const isAsking = (event: Entry['event']): event is Asking => event !== null && asks(event);
 
 export interface Choice {
   readonly text: string;

@@ -1,5 +1,6 @@
 /** What a drill asks, read off its task, its start and the trainee's part alone: the same with any fault, and with none. */
 import type { Airframe, Scenario } from '../../sim/files/index.js';
+import { asks } from '../../sim/score/asking.js';
 import type { DrillCard } from './house.js';
 
 export interface Group {
@@ -30,11 +31,8 @@ const GROUPS: Readonly<Record<Word, Group>> = {
 
 type Asked = Pick<Scenario, 'group' | 'role' | 'speedHold' | 'task' | 'start' | 'recognition'> & { readonly events: readonly { readonly do: string }[] };
 
-/** Events that want something of the trainee beside the flaps. */
-const WANTING = ['callout', 'clearHeading', 'clearAltitude', 'caution'];
-
-/** Whether such will come; not which, and not when. */
-export const hasWorkload = ({ events }: Pick<Asked, 'events'>): boolean => events.some((event) => WANTING.includes(event.do));
+/** Whether anything will want the trainee beside the flaps; not what, and not when. */
+export const hasWorkload = ({ events }: Pick<Asked, 'events'>): boolean => events.some(asks);
 
 export function groupOf(scenario: Asked, airframe: Airframe): Group {
   const { group, role, speedHold, task, start, recognition } = scenario;

@@ -67,13 +67,13 @@ export function Callouts({ facts, cursor }: { facts: Facts; cursor: Signal<numbe
       <h2 id="callouts-title" class="ruled">Beside the flaps</h2>
       <p class="small">{besideWords(facts)}</p>
       <ul>
-        {facts.callouts.map(({ atS, text, right, answer, answeredS, ok }) => (
+        {facts.callouts.map(({ atS, kind, text, right, answer, answeredS, ok }) => (
           <li key={atS}>
             <button class="proved" type="button" title="Show this moment" onClick={() => { cursor.value = atS; }}>
               <Sign ok={ok} />
-              <span class="item">{text}<span class="proof">at {seconds(atS)}: {
+              <span class="item">{kind === 'caution' ? `Caution: ${text}` : text}<span class="proof">at {seconds(atS)}: {
                 answer === null || answeredS === null ? (ok === null ? 'the run ended before an answer was due' : `no answer; right was ${right}`)
-                  : `${answer} behind ${seconds(answeredS)}${answer === right ? '' : `; right was ${right}`}`
+                  : `${answer} after ${seconds(answeredS)}${answer === right ? '' : `; right was ${right}`}`
               }</span></span>
             </button>
           </li>

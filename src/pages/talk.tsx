@@ -12,15 +12,19 @@ interface Props {
   readonly later: () => void;
 }
 
+/** Words of more letters than this want a line of their own in a narrow box. */
+const SHORT = 9;
+const inOneColumn = (answers: Said['answers']): boolean => answers.length <= 3 || answers.some(({ length }) => length > SHORT);
+
 /** Answers are pressed like every control of the drill: by their name, through the hands. */
-export function Talk({ at, talk: { id, text, answers, part, waiting }, later }: Props) {
+export function Talk({ at, talk: { id, text, answers, caution, part, waiting }, later }: Props) {
   return (
-    <Box at={at} label={answers.length === 0 ? 'Message' : 'Question'}>
+    <Box at={at} label={answers.length === 0 ? 'Message' : 'Question'} {...(caution === null ? {} : { kind: 'talk-caution' })}>
       {/* The same words at the head of a region that speaks when it changes. */}
       <p key={id} class="talk-text" role="alert">{text}{waiting > 0 && <span class="talk-more"> · {waiting} more</span>}</p>
       <span class="talk-time" aria-hidden="true"><i style={{ width: `${Math.round(part * 100)}%` }} /></span>
       {answers.length > 0 && (
-        <div class="talk-answers">
+        <div class={inOneColumn(answers) ? 'talk-answers talk-column' : 'talk-answers'}>
           {answers.map((answer, index) => <button key={answer} type="button" class="talk-answer" data-control={`answer${index + 1}`}>{answer}</button>)}
         </div>
       )}
@@ -39,6 +43,6 @@ export function Frozen({ at, resume }: { at: Layout; resume: (stampMs: number) =
   );
 }
 
-const Box = ({ at, label, children }: { at: Layout; label: string; children: ComponentChildren }) => (
-  <section class={at.talkOver ? 'talk talk-over' : 'talk'} style={over(at.talk)} aria-label={label}>{children}</section>
+const Box = ({ at, label, kind = '', children }: { at: Layout; label: string; kind?: string; children: ComponentChildren }) => (
+  <section class={`${at.talkOver ? 'talk talk-over' : 'talk'} ${kind}`.trim()} style={over(at.talk)} aria-label={label}>{children}</section>
 );

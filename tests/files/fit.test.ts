@@ -27,6 +27,7 @@ describe('refused', () => {
     [['faults', 0, 'when'], { atS: 999 }, 'faults.0.when.atS: at most limitS of the task (180 s)'],
     [['faults', 0, 'when'], { any: [{ atS: 1 }, { all: [{ heldS: 999 }] }] }, 'faults.0.when.any.1.all.0.heldS: at most limitS of the task (180 s)'],
     [['events'], [{ when: { atS: 1 }, do: 'descend', toFt: 700, pathDeg: -3 }], 'events.0.toFt: above the ground (groundFt is 700 ft)'],
+    [['events'], [{ when: { atS: 1 }, do: 'clearAltitude', text: 'Down.', toFt: 700, withinS: 9 }], 'events.0.toFt: above the ground (groundFt is 700 ft)'],
     [['recognition'], { seenDeg: 2, limitDeg: 2, measuring: false }, 'recognition.seenDeg: below limitDeg (2 deg)'],
     [['events'], [{ when: { atS: 1 }, do: 'level' }, { when: { atS: 2 }, do: 'freeze' }], 'events.1.do: no freeze in a scenario with recognition'],
     [['passes'], ['slow'], 'fails.0: a trainee that is not among passes'],
@@ -35,6 +36,18 @@ describe('refused', () => {
     const start = path[1] === 'flapDeg' && to === 36.1 ? changed(base, ['start', 'speedKt'], 196) : base;
     const scenario = changed({ ...start, task: { ...start.task, limitS: 180 }, fails: ['slow', 'never'] }, path, to);
     expect(said(scenario)).toContain(problem);
+  });
+
+  // Heading and height are not the trainee's there (sim/command.ts); a caution and a question still are.
+  test('a clearance where another pilot flies', () => {
+    const events = [
+      { when: { atS: 1 }, do: 'clearHeading', text: 'Turn.', toDeg: 120, withinS: 9 }, { when: { atS: 1 }, do: 'clearAltitude', text: 'Down.', toFt: 4000, withinS: 9 },
+      { when: { atS: 1 }, do: 'caution', text: 'uneven', withinS: 9 },
+    ];
+    const free = changed(base, ['events'], events);
+    const no = 'no clearance where another pilot flies (role is driving)';
+    expect(said(free)).toEqual([]);
+    expect(said(changed(free, ['role'], 'driving'))).toEqual([`events.0.do: ${no}`, `events.1.do: ${no}`]);
   });
 
   test('a freeze fits where nothing is scored by recognition', () => {

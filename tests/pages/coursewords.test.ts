@@ -1,8 +1,11 @@
 /** Sentences of a course: no more is said than the figures hold, and nothing of what comes. */
 import { describe, expect, it } from 'vitest';
+import { readyCourse, type CourseFile } from '../../sim/files/index.js';
 import type { AskShown, Proposal, StepStand } from '../../sim/index.js';
+import { courseCard } from '../../src/pages/course/card.js';
 import type { StepCard } from '../../src/pages/course/house.js';
 import { answerWords, askedWords, doneRule, firstLookWords, gateNotes, ownWords, proposalWords, standWords, stepsNamed } from '../../src/pages/course/words.js';
+import { drill, drillNames, lookup } from '../files/shipped.js';
 
 const ask = (more: Partial<AskShown>): AskShown => ({ ask: 'caught', asked: 0.8, value: 0.9, lo: 0.683, hi: 0.9877, count: 18, of: 20, answer: 'open', more: 12, ...more });
 const stand = (more: Partial<StepStand>): StepStand => ({ state: 'open', waitsFor: [], flown: 0, lastPassed: null, flownThrough: false, underway: null, gate: null, ...more });
@@ -33,6 +36,12 @@ describe('a gate', () => {
 });
 
 describe('a step', () => {
+  // Whatever wants an answer loads: a heading, a height or a caution no less than a callout.
+  it.each([['callout', 'calls-come-in', true], ['headings, heights, cautions', 'headings-and-heights', true], ['messages alone', 'back-in', false], ['nothing', 'hold-and-nothing', false]])('%s: loaded or not', (_, name, loaded) => {
+    const course: CourseFile = { format: 1, title: 't', brief: 'b', steps: [{ name: 'a', teaches: 'x', drill: name, done: 'flown', needs: [] }] };
+    const ready = readyCourse(course, { airframes: lookup, drills: (one) => (drillNames.includes(one) ? drill(one) : undefined), sets: () => undefined });
+    expect(courseCard(ready, 1, null, { drill: () => 1, set: () => null }).steps.map((step) => step.loaded)).toEqual([loaded]);
+  });
   it('when it counts, and where one stands', () => {
     expect(doneRule({ kind: 'drill', done: 'passedTwice', gate: null })).toContain('twice in a row, with different dice');
     expect(stepsNamed([2])).toBe('step 2');

@@ -1,5 +1,6 @@
 /** What may be told of a course: its words, its order, how long a step takes. No name of a file, and no fault. */
 import type { ReadyCourse, ReadyStep } from '../../../sim/index.js';
+import { hasWorkload } from '../asks.js';
 import { setCard } from '../setcard.js';
 import type { CourseCard, StepCard } from './house.js';
 
@@ -28,6 +29,6 @@ function stepCard(step: ReadyStep, number: number, numbers: Numbers): StepCard {
   return {
     ...plain, kind: 'drill', task: `Flaps from ${name(start.flapDeg)} to ${task.settings.map(name).join(', then ')}`,
     drill: shipped === null ? null : numbers.drill(shipped), set: null, limitDeg: null,
-    minutes: Math.round(task.limitS / 60) + AROUND_MIN, loaded: events.some((event) => event.do === 'callout'),
+    minutes: Math.round(task.limitS / 60) + AROUND_MIN, loaded: hasWorkload({ events }),
   };
 }
