@@ -133,6 +133,7 @@ export async function everywhere(options: OpenOptions, look: Look): Promise<void
   await startRun(trainee);
   await page.getByRole('button', { name: 'Follow Drill 1' }).click();
   await page.getByRole('heading', { name: 'Pointers and sides' }).waitFor();
+  await page.getByLabel('What happens').selectOption('callout');
   await look(page, 'desk, live');
   await trainee.close();
   await page.getByText('The trainee’s window has gone.').waitFor();
