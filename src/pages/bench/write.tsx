@@ -66,7 +66,7 @@ export function Write({ list, ...props }: WriteProps) {
           <div class="bench-form"><Form {...props} /></div>
           <div class="bench-text"><Text {...props} /></div>
         </section>
-        <section class="bench-beside" aria-label="Beside the document">
+        <section class="bench-beside" aria-label="Beside the document" tabIndex={0}>
           <h2 class="unseen">{panels[beside.value]?.name ?? ''}</h2>
           {panels.length > 1 && (
             <div class="bench-tabs" role="group" aria-label="Beside it">

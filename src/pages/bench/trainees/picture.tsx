@@ -32,7 +32,7 @@ export function ReleasePicture({ all, limitDeg }: { all: readonly Releases[]; li
         ))}
         <text x={(LEFT + x(MOST_DEG)) / 2} y={H - 6} text-anchor="middle">growth of the shown split at release</text>
       </svg>
-      <div class="wide"><table class="release-table">
+      <div class="wide" tabIndex={0} role="region" aria-label="Releases at each rate"><table class="release-table">
         <thead><tr><th scope="col">opens by</th><th scope="col">half by</th><th scope="col">nine in ten by</th><th scope="col">within {limitDeg}°</th></tr></thead>
         <tbody>{all.map((one, index) => (
           <tr key={one.rateDegPerS}>
