@@ -20,6 +20,12 @@ export default defineConfig({
     // An asset inlined as a data: address would be refused by the content policy (fonts, workers).
     assetsInlineLimit: 0,
     chunkSizeWarningLimit: 800,
+    rolldownOptions: {
+      output: {
+        // The bundler calls a script after a file in it, and a drill's file name gives the drill away.
+        chunkFileNames: ({ moduleIds }) => (moduleIds.some((id) => id.includes('/scenarios/')) ? 'assets/shipped-[hash].js' : 'assets/[name]-[hash].js'),
+      },
+    },
   },
   // Scenarios and sim stand beside src, not below it.
   server: { host: '127.0.0.1', headers: { ...developmentHeaders }, fs: { allow: ['..'] } },
