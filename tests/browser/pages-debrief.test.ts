@@ -85,7 +85,7 @@ test('callouts: asked, answered or not, and the right one only afterwards', asyn
   const { page, close } = await openApp();
   const callout = { do: 'callout', text: 'Height of the platform?', answers: ['2500', '3000'], right: '2500', withinS: 10, when: { atS: 6 } };
   await openRecord(page, flown({ events: [callout], scored: false, limitS: 40 }, [{ atS: 8.5, do: 'answer', text: '3000' }]));
-  expect(await page.getByRole('button', { name: /Height of the platform\?/ }).textContent()).toMatch(/at 6\.0 s: 3000 behind 2\.\d s; right was 2500/);
+  expect(await page.getByRole('button', { name: /Height of the platform\?/ }).textContent()).toMatch(/at 6\.0 s: 3000 after 2\.\d s; right was 2500/);
   await close();
 });
 
