@@ -66,7 +66,10 @@ test('links: the bench one holds the text to the letter, the trainee one nothing
   await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
   const copied = async (name: string): Promise<string> => {
     await page.getByRole('button', { name, exact: true }).click();
-    const address = await page.locator('.handed input').inputValue();
+    const shown = page.locator('.handed input');
+    // The link made before stands there until this one is packed.
+    await expect.poll(() => shown.inputValue()).toContain(name === 'Copy link' ? '#/bench?s=' : '#/own?s=');
+    const address = await shown.inputValue();
     await page.locator('.handed').getByText(`${address.length} letters`).waitFor();
     expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(address);
     return address;
