@@ -70,6 +70,12 @@ test('it goes along: on the brief, in the record, and in the debrief beside what
   await control(page, 'extend').focus();
   await page.keyboard.down(' ');
   await page.locator('[data-control="extend"][aria-pressed="true"]').waitFor();
+  // Longer than the contactor takes to pick up: a shorter press never feeds the motor.
+  await page.evaluate(() => new Promise<void>((done) => {
+    let left = 20;
+    const next = (): void => { if ((left -= 1) > 0) requestAnimationFrame(next); else done(); };
+    requestAnimationFrame(next);
+  }));
   await page.keyboard.up(' ');
   await page.keyboard.press('Escape');
   await page.getByRole('button', { name: 'End the run' }).click();
