@@ -1,7 +1,7 @@
 /** Two runs of one task on one time axis: which may lie beside each other, and where the other one stands. */
 import type { RunRecord } from '../../sim/files/index.js';
 import { ends } from '../charts/plot.js';
-import { trulyApart, shownApart, type Facts } from './course.js';
+import { trulyApart, shownApart, type Facts } from './facts.js';
 import type { Chart } from './figure.js';
 import { figuresOf } from './figures.js';
 import { nameIn } from './moments.js';

@@ -4,7 +4,7 @@ import { useEffect } from 'preact/hooks';
 import type { RunRecord } from '../../sim/files/index.js';
 import type { Cursor, Entry } from '../records/logbook/index.js';
 import { besideOf, sideBySide, taskOf, whyNot, type Other } from './beside.js';
-import type { Facts } from './course.js';
+import type { Facts } from './facts.js';
 import type { House } from './house.js';
 import { OUTCOME_WORDS, seconds } from './words.js';
 

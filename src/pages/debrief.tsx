@@ -6,7 +6,7 @@ import type { Other } from './beside.js';
 import { Compare } from './compare.js';
 import { FirstLookNote, StepNext } from './course/behind.js';
 import { DeskReport } from './desk/report.js';
-import { lastRow, type Facts } from './course.js';
+import { lastRow, type Facts } from './facts.js';
 import { Figure } from './figure.js';
 import { figuresOf } from './figures.js';
 import { Page } from './frame.js';

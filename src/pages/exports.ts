@@ -2,7 +2,7 @@
 import type { RunRecord } from '../../sim/files/index.js';
 import type { DebriefRow } from '../../sim/index.js';
 import { figure, tableText } from '../text/table.js';
-import type { Facts } from './course.js';
+import type { Facts } from './facts.js';
 
 /** Heads name the unit; decimals are those that the model's own step still tells apart on a screen. */
 const COLUMNS: readonly (readonly [head: string, cell: (row: DebriefRow) => string])[] = [

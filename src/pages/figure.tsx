@@ -8,7 +8,7 @@ import { laneOf, Marks } from '../charts/marks.js';
 import { Panel, type Line } from '../charts/panel.js';
 import { at, ends, ticks, valueAt, type Scale } from '../charts/plot.js';
 import { overlaid, type Other } from './beside.js';
-import { holds, rowAt, type Facts } from './course.js';
+import { holds, rowAt, type Facts } from './facts.js';
 import { momentsOf, SIGNS, type Moment } from './moments.js';
 import { spokenRow } from './readings.js';
 import { Rows } from './rows.js';

@@ -1,6 +1,6 @@
 /** The four figures under the sentence, each with the standard it is held against. */
 import type { RunRecord } from '../../sim/files/index.js';
-import { eventsOf, holds, stillMoving, type Facts } from './course.js';
+import { eventsOf, holds, stillMoving, type Facts } from './facts.js';
 import { oneDegree } from './sentences.js';
 import { degrees, percent, seconds } from './words.js';
 

@@ -1,6 +1,6 @@
 /** The trainee's own judgement beside what was. */
 import type { RunRecord } from '../../sim/files/index.js';
-import { failures, lastRow, sideAhead, shownApart, type Facts } from './course.js';
+import { failures, lastRow, sideAhead, shownApart, type Facts } from './facts.js';
 import { degrees } from './words.js';
 
 type Said = NonNullable<RunRecord['assessment']>;

@@ -1,5 +1,5 @@
 /** The moments of a run that its charts mark, each with a word and a sign of its own: shape and word, never colour. */
-import { failures, isArrival, type Facts } from './course.js';
+import { failures, isArrival, type Facts } from './facts.js';
 import { deskMoments } from './desk/told.js';
 import type { Airframe, RunRecord } from '../../sim/files/index.js';
 import type { RunEvent } from '../../sim/index.js';

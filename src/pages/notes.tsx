@@ -1,7 +1,7 @@
 /** Under the charts: what one run does not say, and the facts of the record, which a printed report needs. */
 import type { RunRecord } from '../../sim/files/index.js';
 import { isFit } from '../../sim/stats/timing-check.js';
-import type { Facts } from './course.js';
+import type { Facts } from './facts.js';
 import { notesOf } from './proofs.js';
 
 export const Notes = ({ facts, run }: { facts: Facts; run: RunRecord }) => (

@@ -2,7 +2,7 @@
 import type { Signal } from '@preact/signals';
 import type { RunRecord } from '../../sim/files/index.js';
 import type { ProcedureItem } from '../../sim/index.js';
-import type { Facts } from './course.js';
+import type { Facts } from './facts.js';
 import { assessed } from './judged.js';
 import { figureOf, ITEM_WORDS, momentOf, proofOf } from './proofs.js';
 import { seconds } from './words.js';

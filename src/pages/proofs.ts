@@ -1,7 +1,7 @@
 /** Procedure items in words: what was asked, and the moment that proves it. */
 import type { RunRecord } from '../../sim/files/index.js';
 import type { ProcedureItem } from '../../sim/index.js';
-import { firstOf, rowAfter, type Facts } from './course.js';
+import { firstOf, rowAfter, type Facts } from './facts.js';
 import { assistedBy, seconds } from './words.js';
 
 type Item = ProcedureItem['item'];

@@ -2,7 +2,7 @@
 import type { Signal } from '@preact/signals';
 import type { DebriefRow } from '../../sim/index.js';
 import { grouped } from '../view/words.js';
-import { rowAt, shownApart, trulyApart, type Facts } from './course.js';
+import { rowAt, shownApart, trulyApart, type Facts } from './facts.js';
 import type { Replayed } from './house.js';
 import { tickAt } from './player.js';
 import { degrees, knots, percent, seconds } from './words.js';

@@ -1,7 +1,7 @@
 /** The replay: the drill's instruments at the cursor, played, stepped, scrubbed, or led to a moment of note. */
 import type { Signal } from '@preact/signals';
 import type { RunRecord } from '../../sim/files/index.js';
-import type { Facts } from './course.js';
+import type { Facts } from './facts.js';
 import type { House, Replayed } from './house.js';
 import { Instruments } from './instruments.js';
 import { momentsOf, SIGNS, type Moment } from './moments.js';

@@ -1,6 +1,6 @@
 /** The figures of the charts as a table: a row a second, or a few seconds in a long run, and the last. */
 import type { DebriefRow } from '../../sim/index.js';
-import { shownApart, trulyApart, type Facts } from './course.js';
+import { shownApart, trulyApart, type Facts } from './facts.js';
 import { degrees, knots, percent, seconds } from './words.js';
 
 const COLUMNS: readonly (readonly [head: string, cell: (row: DebriefRow) => string])[] = [

@@ -3,7 +3,7 @@ import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import type { RunRecord } from '../../sim/files/index.js';
 import { pixelsOf, standalone } from '../charts/standalone.js';
-import type { Facts } from './course.js';
+import type { Facts } from './facts.js';
 import { exportName, figuresText, rowsText, type Kind } from './exports.js';
 import type { House } from './house.js';
 

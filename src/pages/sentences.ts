@@ -1,6 +1,6 @@
 /** The one line above everything: what happened, and what the hand did about it. Then what it cost. */
 import type { RunRecord } from '../../sim/files/index.js';
-import { eventsOf, failures, firstOf, holds, isArrival, lastRow, rowAt, shownApart, stillMoving, trulyApart, type Facts, type Failure } from './course.js';
+import { eventsOf, failures, firstOf, holds, isArrival, lastRow, rowAt, shownApart, stillMoving, trulyApart, type Facts, type Failure } from './facts.js';
 import { FAULT_WORDS } from './faults.js';
 import { degrees, percent, seconds, whoFlew } from './words.js';
 

@@ -1,7 +1,7 @@
 // What stands beside the sentence: moments, proofs, figures, readings and the honest words, each held against the run.
 import { describe, expect, test } from 'vitest';
 import { PROCEDURE_ITEMS, type ProcedureItem } from '../../sim/index.js';
-import { holds, indexAt, isArrival, rowAfter, sideAhead, stillMoving } from '../../src/pages/course.js';
+import { holds, indexAt, isArrival, rowAfter, sideAhead, stillMoving } from '../../src/pages/facts.js';
 import { hornSpans } from '../../src/pages/figure.js';
 import { figuresOf } from '../../src/pages/figures.js';
 import { momentsOf } from '../../src/pages/moments.js';

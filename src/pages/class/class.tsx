@@ -2,6 +2,7 @@
 import { useSignal, type Signal } from '@preact/signals';
 import { useEffect, useId } from 'preact/hooks';
 import type { ClassBook } from '../../records/class.js';
+import { useDropped } from '../dropped.js';
 import { Page } from '../frame.js';
 import type { House } from '../house.js';
 import type { CourseCard } from '../course/house.js';
@@ -83,19 +84,8 @@ interface OpeningProps {
 }
 
 function Opening({ named, work, take, stop, empty }: OpeningProps) {
-  const over = useSignal(false);
+  const over = useDropped(take);
   const id = useId();
-  useEffect(() => {
-    const drag = (event: DragEvent): void => {
-      if (!event.dataTransfer?.types.includes('Files')) return;
-      event.preventDefault();
-      over.value = event.type === 'dragover';
-      if (event.type === 'drop') take([...event.dataTransfer.files]);
-    };
-    const names = ['dragover', 'dragleave', 'drop'] as const;
-    for (const name of names) addEventListener(name, drag);
-    return () => names.forEach((name) => removeEventListener(name, drag));
-  });
   return (
     <section class={`opening class-opening${over.value ? ' over' : ''}${empty ? ' wide-open' : ''}`} aria-label="Open files">
       <label class="button quiet" for={id} aria-disabled={work !== null}>

@@ -2,9 +2,11 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useId } from 'preact/hooks';
 import type { Problem } from '../../text/index.js';
+import { useDropped } from '../dropped.js';
 import { Page } from '../frame.js';
 import type { House } from '../house.js';
 import { trouble, TROUBLES, withBook } from '../logged.js';
+import { Refusal } from '../refusal.js';
 import { fragmentOf } from '../route.js';
 import { go } from '../session.js';
 import { person } from '../settings.js';
@@ -72,7 +74,7 @@ export function CourseList({ house }: { house: House }) {
           ))}
         </ul>
       )}
-      {broken.value.map(({ id, name, problems }) => <Refused key={id} name={name} problems={problems} more={0} said="is kept here, but cannot be flown any more" />)}
+      {broken.value.map(({ id, name, problems }) => <Refusal key={id} name={name} problems={problems} more={0} said="is kept here, but cannot be flown any more" />)}
       <Opening take={take} wrong={wrong.value} />
       <div class="put-back" role="status">
         {removed.value !== null && <><span>Taken off: {removed.value.title}.</span><button class="plain" type="button" onClick={() => { void withBook(house, () => house.course.putBack(removed.value?.own ?? '')).then(() => { removed.value = null; return refresh(); }); }}>Put back</button></>}
@@ -82,19 +84,8 @@ export function CourseList({ house }: { house: House }) {
 }
 
 function Opening({ take, wrong }: { take: (file: File | undefined) => void; wrong: Wrong | null }) {
-  const over = useSignal(false);
+  const over = useDropped(([file]) => take(file));
   const id = useId();
-  useEffect(() => {
-    const drag = (event: DragEvent): void => {
-      if (!event.dataTransfer?.types.includes('Files')) return;
-      event.preventDefault();
-      over.value = event.type === 'dragover';
-      if (event.type === 'drop') take(event.dataTransfer.files[0]);
-    };
-    const names = ['dragover', 'dragleave', 'drop'] as const;
-    for (const name of names) addEventListener(name, drag);
-    return () => names.forEach((name) => removeEventListener(name, drag));
-  }, []);
   return (
     <section class={over.value ? 'opening over' : 'opening'} aria-label="Open a course">
       <label class="button quiet" for={id}>
@@ -102,19 +93,7 @@ function Opening({ take, wrong }: { take: (file: File | undefined) => void; wron
         <input id={id} class="unseen" type="file" accept=".json,application/json" onChange={({ currentTarget }) => { take(currentTarget.files?.[0]); currentTarget.value = ''; }} />
       </label>
       <p>or drop it anywhere on this page. It is checked, and kept on this machine.</p>
-      {wrong !== null && <Refused {...wrong} said="was not opened" />}
+      {wrong !== null && <Refusal {...wrong} />}
     </section>
   );
 }
-
-const Refused = ({ name, problems, more, said }: Wrong & { said: string }) => (
-  <div class="refused" role="alert">
-    <h2>{name} {said}</h2>
-    <ul>
-      {problems.map(({ line, column, path, found, allowed }) => (
-        <li key={`${line}:${column}:${path}:${found}`}><span class="place">line {line}, column {column}</span>{path !== '' && <code>{path}</code>} <span>found {found}; allowed: {allowed}</span></li>
-      ))}
-    </ul>
-    {more > 0 && <p>{more} more.</p>}
-  </div>
-);

@@ -1,8 +1,9 @@
 /** What happened, the latest first; and of what was done here, whether the run has taken it. */
-import type { DeskLive, DeskNow, DeskSent } from './house.js';
+import type { Sent } from '../../link/guest.js';
+import type { DeskLive, DeskNow } from './house.js';
 import { actWords, clock } from './words.js';
 
-const wordsOf = ({ what }: DeskSent): string => (what.do === 'grade' ? 'grades' : actWords(what));
+const wordsOf = ({ what }: Sent): string => (what.do === 'grade' ? 'grades' : actWords(what));
 const BY = { hand: 'trainee', desk: 'desk', run: 'run' } as const;
 
 export function Happened({ now, live }: { now: DeskNow; live: DeskLive }) {

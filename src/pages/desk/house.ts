@@ -1,25 +1,8 @@
 /** What the page of a desk needs of the rest of the house: the runs of this machine, one of them mirrored, and a way to act in it. */
 import type { DeskAct, Grades, RunRecord } from '../../../sim/files/index.js';
 import type { DueRow } from '../../../sim/index.js';
+import type { Room, Sent } from '../../link/guest.js';
 import type { Panel, Picture } from '../../view/picture.js';
-
-/** A run of this machine. */
-export interface DeskRoom {
-  readonly id: string;
-  readonly title: string;
-  readonly stage: 'flown' | 'over';
-  /** Why no desk may join; null: one may. */
-  readonly closed: string | null;
-}
-
-/** An act on its way. */
-export interface DeskSent {
-  readonly number: number;
-  readonly what: DeskAct | { readonly do: 'grade' };
-  readonly state: 'sent' | 'taken' | 'refused';
-  readonly tick: number | null;
-  readonly refused: string | null;
-}
 
 /** Something that happened in the run, by a hand, a desk or the agenda. */
 export interface Happened {
@@ -54,12 +37,12 @@ export interface DeskLive {
 export type DeskStage = 'seeking' | 'joining' | 'live' | 'over' | 'gone' | 'otherModel';
 
 export interface DeskNow {
-  readonly rooms: readonly DeskRoom[];
+  readonly rooms: readonly Room[];
   /** The run that is followed; null for none. */
   readonly room: string | null;
   readonly stage: DeskStage;
   readonly live: DeskLive | null;
-  readonly sent: readonly DeskSent[];
+  readonly sent: readonly Sent[];
   readonly record: RunRecord | null;
 }
 

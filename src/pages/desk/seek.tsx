@@ -1,7 +1,7 @@
 /** Which runs are flown on this machine; and where there is none, how to open one. */
-import type { DeskRoom } from './house.js';
+import type { Room } from '../../link/guest.js';
 
-export function Seek({ rooms, enter }: { rooms: readonly DeskRoom[]; enter: (id: string) => void }) {
+export function Seek({ rooms, enter }: { rooms: readonly Room[]; enter: (id: string) => void }) {
   return (
     <>
       <h1>Desk</h1>

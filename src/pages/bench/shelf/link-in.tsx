@@ -4,7 +4,7 @@ import { useEffect } from 'preact/hooks';
 import { goInstead } from '../../session.js';
 import type { BenchProps } from '../bench.js';
 import { openedText, titleOf, type Opened } from './opened.js';
-import { Refusal } from './refusal.js';
+import { Refusal } from '../../refusal.js';
 
 interface Props extends BenchProps {
   readonly link: string | null;
@@ -31,6 +31,6 @@ export function LinkIn({ house, kit, draft, link, write }: Props) {
     });
     return () => { gone = true; };
   }, [link]);
-  if (refused.value !== null) return <Refusal of={refused.value} />;
+  if (refused.value !== null) return <Refusal {...refused.value} heading="h3" />;
   return came.value ? <p class="note" role="status"><span>Opened from a link. What was being written before comes back with Undo.</span> <button class="plain" type="button" onClick={() => { came.value = false; }}>Close</button></p> : null;
 }

@@ -1,4 +1,4 @@
-/** The course of a run: what acted and when it showed, and what the hand did, read off the debrief for the sentences. */
+/** What a run holds: what acted and when it showed, and what the hand did, read off the debrief for the sentences. */
 import type { RunRecord, Scenario } from '../../sim/files/index.js';
 import type { Debrief, DebriefRow, RunEvent } from '../../sim/index.js';
 
