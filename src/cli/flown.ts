@@ -34,11 +34,12 @@ const degrees = (deg: number | null): string => (deg === null ? 'none' : `${deg.
 /** `splitCall` as "split call". */
 const words = (camel: string): string => camel.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
 
-/** A figure against its limit, as "1.2 of 5 s". */
+/** A figure beside its limit, as "1.2, limit 5 s"; what is counted as "5 of 6". */
 function against(value: number | null, limit: number | null, unit: RunOutput['procedure'][number]['unit']): string {
   if (limit === null || unit === null) return '';
   const figure = (of: number): string => (Number.isInteger(of) ? `${of}` : of.toFixed(unit === 'ft' ? 0 : unit === 'deg' ? 2 : 1));
-  return `${value === null ? 'none' : figure(value)} of ${figure(limit)}${unit === '1' ? '' : ` ${unit}`}`;
+  const found = value === null ? 'none' : figure(value);
+  return unit === '1' ? `${found} of ${figure(limit)}` : `${found}, limit ${figure(limit)} ${unit}`;
 }
 
 const ITEMS: Readonly<Record<ProcedureItem['item'], string>> = {

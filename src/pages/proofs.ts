@@ -23,7 +23,8 @@ export function figureOf({ value, limit, unit }: ProcedureItem): string | null {
   if (limit === null || unit === null) return null;
   const said = (of: number | null): string => (of === null ? 'none' : of.toFixed(unit === 'deg' ? 2 : unit === 's' ? 1 : 0));
   const sign = { deg: '°', kt: ' kt', s: ' s', ft: ' ft', '%': ' %', 1: '' }[unit];
-  return `${said(value)} of ${said(limit)}${sign}`;
+  // What is counted is so many of so many; what is measured stands beside its limit, on either side of it.
+  return unit === '1' ? `${said(value)} of ${said(limit)}` : `${said(value)}, limit ${said(limit)}${sign}`;
 }
 
 /** What proves an item that was asked for. */

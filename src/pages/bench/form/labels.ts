@@ -7,7 +7,7 @@ const NAMES: Readonly<Record<string, string>> = {
   settings: 'Settings to reach', limitS: 'Ends at the latest', afterS: 'Goes on behind the call', legS: 'Drive held in all',
   mainDrive: 'Normal flap drive', training: 'Horn angle drawn', pointerNoise: 'Pointer noise', role: 'The trainee',
   limitDeg: 'Late from', seenDeg: 'Seen from', measuring: 'Measuring run',
-  leverFirst: 'Lever before drive', leaveAlone: 'No press after a split', call: 'The call',
+  leverFirst: 'Lever before drive', leaveAlone: 'No press after a split', call: 'The call', list: 'The list read', safeFt: 'Safe height',
   ratio: 'Rate, part of the drive’s', periodS: 'Period', onS: 'Slips for', mode: 'How it lies', biasDeg: 'Jump', factor: 'Speed, part of healthy', stopsAt: 'Stops at',
   times: 'Times at most', everyS: 'Again every', from: 'Who speaks', fault: 'Fault that ends',
   toFt: 'To', pathDeg: 'Path', withinS: 'Time to answer', to: 'To', order: 'Place among the shipped',
