@@ -18,16 +18,18 @@ export const plain = (keys: Record<string, unknown> = {}): Record<string, unknow
 };
 
 async function putFirst(page: Page, scenario: Record<string, unknown>): Promise<void> {
-  // Which script carries the drills is the bundler's affair.
+  const text = JSON.stringify(scenario).replaceAll('\\', '\\\\').replaceAll('`', '\\`').replaceAll('${', '\\${');
+  // Which script carries the drills is the bundler's affair. The script is fetched by the test: an answer fetched by the page is gone with it,
+  // and a page may be left while a later script is on its way.
   await page.route('**/assets/*.js', async (route) => {
-    const response = await route.fetch();
+    const response = await fetch(route.request().url());
     const body = await response.text();
+    const answer = { status: response.status, headers: Object.fromEntries(response.headers) };
     const at = body.indexOf(FIRST);
-    if (at < 0) return route.fulfill({ response, body });
+    if (at < 0) return route.fulfill({ ...answer, body });
     const [from, to] = [body.lastIndexOf('`', at), body.indexOf('`', at)];
     if (from < 0 || to < 0) throw new Error('the first drill is not on the shelf as a text');
-    const text = JSON.stringify(scenario).replaceAll('\\', '\\\\').replaceAll('`', '\\`').replaceAll('${', '\\${');
-    await route.fulfill({ response, body: body.slice(0, from + 1) + text + body.slice(to) });
+    await route.fulfill({ ...answer, body: body.slice(0, from + 1) + text + body.slice(to) });
   });
 }
 

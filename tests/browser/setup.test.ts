@@ -11,9 +11,9 @@ const paper = (page: Page) => page.evaluate(() => getComputedStyle(document.docu
 
 test('reached from the head of every page, and back', async () => {
   const { page, close } = await openApp('#/drill/1?seed=3');
-  await page.getByRole('link', { name: 'Set-up' }).click();
+  await page.getByRole('link', { name: 'Set-up', exact: true }).click();
   await page.getByRole('heading', { level: 1, name: 'Set-up' }).waitFor();
-  expect(await page.getByRole('link', { name: 'Set-up' }).getAttribute('aria-current')).toBe('page');
+  expect(await page.getByRole('link', { name: 'Set-up', exact: true }).getAttribute('aria-current')).toBe('page');
   await page.getByRole('link', { name: 'Back to where you were' }).click();
   await page.getByRole('button', { name: 'Start' }).waitFor();
   expect(page.url()).toBe(`${appUrl()}#/drill/1?seed=3`);
