@@ -49,9 +49,12 @@ export function Debrief({ house }: { house: House }) {
     </>
   );
   return (
-    <Page title="Debrief" kind="debrief" tools={tools}>
+    <Page title="Debrief" kind="debrief">
+      <div class="debrief-head">
+        {facts.value === undefined ? failed.value === null && <p class="above waiting" role="status">Playing the run again …</p> : <Above run={run} facts={facts.value} />}
+        <div class="tools">{tools}</div>
+      </div>
       {failed.value !== null && <p class="note" role="alert">The run could not be played again: {failed.value}. Its record can still be saved.</p>}
-      {facts.value === undefined && failed.value === null && <p class="waiting" role="status">Playing the run again …</p>}
       {facts.value === null && <Stored run={run} />}
       {facts.value && <Told key={run.digest} house={house} run={run} facts={facts.value} />}
       {again !== null && <p class="small next"><a href={fragmentOf({ page: 'brief', number: again, seed: null })}>Fly drill {again} again</a> <a href="#/">All drills</a> <a href="#/logbook">Logbook</a> <span>The logbook keeps the run on this machine; its saved record can be opened anywhere.</span></p>}
@@ -70,8 +73,20 @@ const OwnNext = ({ own }: { own: NonNullable<typeof lastOwn.value> }) => (
   </p>
 );
 
+/** How it came out, and what kind of run it was. @param facts null for a record of another model */
+const Above = ({ run, facts }: { run: RunRecord; facts: Facts | null }) => (
+  <p class="above">
+    <OutcomeSign outcome={run.outcome} />
+    {facts === null ? <span>not replayable here</span> : <span>{OUTCOME_MEANS[run.outcome]}</span>}
+    {facts !== null && facts.flight.passed !== null && <span>{facts.flight.passed ? 'standard met' : 'standard not met'}</span>}
+    {assistedBy(run) !== null && <span>assisted</span>}
+    {run.source === 'scripted' && <span>flown by a script</span>}
+    {fromFile.value && <span>from a file</span>}
+  </p>
+);
+
 function Told({ house, run, facts }: { house: House; run: RunRecord; facts: Facts }) {
-  const { score, passed } = facts.flight;
+  const { score } = facts.flight;
   const cursor = useSignal(score.releaseS ?? score.onsetS ?? lastRow(facts)?.atS ?? 0);
   const truth = useSignal(false);
   const other = useSignal<Other | null>(null);
@@ -80,13 +95,6 @@ function Told({ house, run, facts }: { house: House; run: RunRecord; facts: Fact
   const why = whyVoid(run);
   return (
     <>
-      <p class="above">
-        <OutcomeSign outcome={run.outcome} /><span>{OUTCOME_MEANS[run.outcome]}</span>
-        {passed !== null && <span>{passed ? 'standard met' : 'standard not met'}</span>}
-        {assistedBy(run) !== null && <span>assisted</span>}
-        {run.source === 'scripted' && <span>flown by a script</span>}
-        {fromFile.value && <span>from a file</span>}
-      </p>
       <h1 class="sentence">{headline(facts, run).flatMap((one, index) => [index > 0 ? ' ' : '', <span key={one}>{one}</span>])}</h1>
       <p class="large">{tight([cost(facts), callSentence(facts, run), why].filter((one) => one !== null).join(' '))}</p>
       <FirstLookNote house={house} run={run} />
@@ -102,9 +110,9 @@ function Told({ house, run, facts }: { house: House; run: RunRecord; facts: Fact
           <SaveAs house={house} facts={facts} run={run} />
         </div>
         <div class="proofs">
+          <Said facts={facts} run={run} />
           <Procedure facts={facts} cursor={cursor} />
           <Callouts facts={facts} cursor={cursor} />
-          <Said facts={facts} run={run} />
           <PlannedFlown house={house} run={run} />
           <RecordFacts run={run} />
         </div>
@@ -117,7 +125,6 @@ function Told({ house, run, facts }: { house: House; run: RunRecord; facts: Fact
 
 const Stored = ({ run }: { run: RunRecord }) => (
   <>
-    <p class="above"><OutcomeSign outcome={run.outcome} /><span>not replayable here</span></p>
     <h1 class="sentence">This record was flown on another version of the model.</h1>
     <p class="large">Its stored outcome is “{OUTCOME_WORDS[run.outcome]}”. It cannot be played again here, so nothing more is said of it.</p>
     <RecordFacts run={run} />

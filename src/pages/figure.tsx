@@ -83,7 +83,7 @@ export function Figure({ facts, run, cursor, truth, other, also = [], bare = fal
       <figcaption>
         <span class="legend">Left solid, right open. Shaded: switch held.{other !== null && ' Dashed: the other run.'}</span>
         {about !== null && <label class="check"><input type="checkbox" checked={near.value} onChange={({ currentTarget }) => { near.value = currentTarget.checked; }} /> Only about the split</label>}
-        <label class="check"><input type="checkbox" checked={truth.value} onChange={({ currentTarget }) => { truth.value = currentTarget.checked; }} /> True travel, not pointers</label>
+        <label class="check"><input type="checkbox" checked={truth.value} onChange={({ currentTarget }) => { truth.value = currentTarget.checked; }} /> True sides</label>
       </figcaption>
       {!bare && <Rows facts={facts} />}
     </figure>

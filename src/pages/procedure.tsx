@@ -5,7 +5,7 @@ import type { ProcedureItem } from '../../sim/index.js';
 import type { Facts } from './facts.js';
 import { assessed } from './judged.js';
 import { figureOf, ITEM_WORDS, momentOf, proofOf } from './proofs.js';
-import { seconds } from './words.js';
+import { seconds, tight } from './words.js';
 
 /** A sign of its own for kept, broken and open: nothing is told by colour. */
 export const Sign = ({ ok }: { ok: boolean | null }) => (
@@ -18,15 +18,20 @@ export function Procedure({ facts, cursor }: { facts: Facts; cursor: Signal<numb
   const asked = facts.flight.procedure.filter(({ ok }) => ok !== null);
   const open = facts.flight.procedure.filter(({ ok }) => ok === null);
   return (
-    <section class="procedure" aria-labelledby="procedure-title">
-      <h2 id="procedure-title" class="ruled">Procedure</h2>
+    <section class="procedure procedure-own" aria-labelledby="procedure-title">
+      <h2 id="procedure-title" class="ruled">Procedure{asked.length > 0 && <span class="tally"><span class="unseen">: </span>{asked.filter(({ ok }) => ok).length} of {asked.length} kept</span>}</h2>
       <ul>
         {asked.map((one) => (
           <li key={one.item}><Proved one={one} facts={facts} cursor={cursor} /></li>
         ))}
       </ul>
       {asked.length === 0 && <p class="small">Nothing was asked for in this run.</p>}
-      {open.length > 0 && asked.length > 0 && <p class="small">Not met in this run: {open.map(({ item }) => lower(ITEM_WORDS[item])).join('; ')}.</p>}
+      {open.length > 0 && asked.length > 0 && (
+        <details class="not-asked">
+          <summary>{open.length} more, not asked for in this run</summary>
+          <p class="small">{open.map(({ item }, index) => (index === 0 ? ITEM_WORDS[item] : lower(ITEM_WORDS[item]))).join('; ')}.</p>
+        </details>
+      )}
     </section>
   );
 }
@@ -39,8 +44,9 @@ function Proved({ one, facts, cursor }: { one: ProcedureItem; facts: Facts; curs
   const inside = (
     <>
       <Sign ok={one.ok} />
-      <span class="item">{ITEM_WORDS[one.item]}<span class="unseen">: {one.ok ? 'kept' : 'broken'}, </span><span class="proof">{proofOf(one, facts)}</span></span>
-      {figure !== null && <span class="against">{figure}</span>}
+      <span class="item">{ITEM_WORDS[one.item]}<span class="unseen">: {one.ok ? 'kept' : 'broken'}, </span></span>
+      <span class="proof">{proofOf(one, facts)}</span>
+      {figure !== null && <span class="against"><span class="unseen">: </span>{tight(figure)}</span>}
     </>
   );
   if (moment === null) return <div class="proved">{inside}</div>;
@@ -71,10 +77,11 @@ export function Callouts({ facts, cursor }: { facts: Facts; cursor: Signal<numbe
           <li key={atS}>
             <button class="proved" type="button" title="Show this moment" onClick={() => { cursor.value = atS; }}>
               <Sign ok={ok} />
-              <span class="item">{kind === 'caution' ? `Caution: ${text}` : text}<span class="proof">at {seconds(atS)}: {
+              <span class="item">{kind === 'caution' ? `Caution: ${text}` : text}<span class="unseen">: </span></span>
+              <span class="proof">at {seconds(atS)}: {
                 answer === null || answeredS === null ? (ok === null ? 'the run ended before an answer was due' : `no answer; right was ${right}`)
                   : `${answer} after ${seconds(answeredS)}${answer === right ? '' : `; right was ${right}`}`
-              }</span></span>
+              }</span>
             </button>
           </li>
         ))}

@@ -1,7 +1,7 @@
 /** Procedure items in words: what was asked, and the moment that proves it. */
 import type { RunRecord } from '../../sim/files/index.js';
 import type { ProcedureItem } from '../../sim/index.js';
-import { firstOf, rowAfter, type Facts } from './facts.js';
+import { firstOf, type Facts } from './facts.js';
 import { assistedBy, seconds } from './words.js';
 
 type Item = ProcedureItem['item'];
@@ -18,38 +18,42 @@ export const ITEM_WORDS: Readonly<Record<Item, string>> = {
   challengeAnswered: 'The other pilot answered',
 };
 
-/** The figure of an item against its limit, as a person reads it; null where it has none. */
-export function figureOf({ value, limit, unit }: ProcedureItem): string | null {
+/** Items whose figure must not be less than what it is held against. Of the rest it must not be more. */
+const LEAST: readonly Item[] = ['slowAfter', 'speedFirst', 'aroundHeight', 'leadingEdgeOut', 'noFalseCall'];
+
+/** The figure of an item against what it is held to, as a person reads it; null where it has none. */
+export function figureOf({ item, ok, value, limit, unit }: ProcedureItem): string | null {
   if (limit === null || unit === null) return null;
-  const said = (of: number | null): string => (of === null ? 'none' : of.toFixed(unit === 'deg' ? 2 : unit === 's' ? 1 : 0));
+  const said = (of: number): string => of.toFixed(unit === 'deg' ? 2 : unit === 's' ? 1 : 0);
   const sign = { deg: '°', kt: ' kt', s: ' s', ft: ' ft', '%': ' %', 1: '' }[unit];
-  // What is counted is so many of so many; what is measured stands beside its limit, on either side of it.
-  return unit === '1' ? `${said(value)} of ${said(limit)}` : `${said(value)}, limit ${said(limit)}${sign}`;
+  if (item === 'leverFirst') return `${value ?? '–'}°, asked ${limit}°`;
+  if (value === null) return unit === 's' ? `due within ${said(limit)} s` : null;
+  // What is counted is so many of so many; of presses that must not be there none is asked.
+  if (unit === '1') return limit > 0 ? `${said(value)} of ${said(limit)}` : value > 0 ? `${said(value)} ${value === 1 ? 'press' : 'presses'}` : null;
+  // The manoeuvre speed has a bound on either side: the figure stands inside the one that it is held against, or past it.
+  const least = item === 'speedKept' ? (value > limit) === (ok === true) : LEAST.includes(item);
+  return `${said(value)}, at ${least ? 'least' : 'most'} ${said(limit)}${sign}`;
 }
 
 /** What proves an item that was asked for. */
-export function proofOf({ item, ok, atS }: ProcedureItem, facts: Facts): string {
+export function proofOf({ item, ok, atS, limit }: ProcedureItem, facts: Facts): string {
   const at = atS === null ? '' : `at ${seconds(atS)}`;
   const { releaseS } = facts.flight.score;
   switch (item) {
     case 'leverFirst': return ok ? `lever there, drive pressed ${at}` : `drive pressed ${at}, lever not there`;
-    case 'insideLimit': {
-      const row = atS === null ? undefined : rowAfter(facts, atS);
-      if (row === undefined || row.limitKt === null) return ok ? 'no limit was in force' : `over the limit ${at}`;
-      return `${ok ? 'closest' : 'over it'} ${at}: ${Math.round(row.speedKt)} of ${Math.round(row.limitKt)} kt`;
-    }
+    case 'insideLimit': return limit === null ? 'no limit was in force' : `${ok ? 'closest' : 'over it'} ${at}`;
     case 'leadingEdgeOut': return ok ? `out when driven on ${at}` : `driven on ${at}, not out yet`;
     case 'bothThere': return ok ? `the last time ${at}` : `one was not, ${at}`;
     case 'splitCalled': case 'secondLook':
       if (atS === null) return 'not called';
-      return releaseS === null ? at : atS >= releaseS ? `${seconds(atS - releaseS)} behind the release` : `${seconds(releaseS - atS)} before the release`;
+      return releaseS === null ? at : atS >= releaseS ? 'behind the release' : `${seconds(releaseS - atS)} before the release`;
     case 'leftAlone': return ok ? 'no press since' : `pressed again ${at}`;
     case 'leftAsIs': return ok ? 'nothing moved since' : `moved ${at}`;
     case 'failureCalled': return atS === null ? 'not called' : `called ${at}`;
     case 'driveStopped': return atS === null ? 'not stopped' : `stopped ${at}`;
     case 'lossFound': return ok ? `lever back ${at}, then the standby drive` : atS === null ? 'lever not put back' : `${at} the lever still stood ahead, or had stood so for long`;
     case 'speedFirst': return ok ? `lever up ${at}, fast enough` : `lever up ${at}, too slow for the setting`;
-    case 'speedKept': return ok ? `furthest off ${at}, inside 5 kt below to 10 kt above` : `off the manoeuvre speed of what was out, ${at}`;
+    case 'speedKept': return ok ? `furthest off ${at}` : `off the manoeuvre speed of what was out, ${at}`;
     case 'slowAfter': return ok ? `slowest ${at}, not below what was out` : `too slow ${at} for what was out on both sides`;
     case 'motorDuty': return ok ? `hottest ${at}, below the cut-out` : `the cut-out opened; hottest ${at}`;
     case 'hornMet': return ok ? `sounded longest from ${seconds(atS ?? 0)}` : `sounded on from ${seconds(atS ?? 0)} with the gear lever up`;

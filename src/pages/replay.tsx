@@ -65,7 +65,7 @@ function Playing({ house, facts, run, replayed, cursor, truth }: Omit<Props, 're
         <label class="check"><input type="checkbox" checked={truth.value} onChange={({ currentTarget }) => { truth.value = currentTarget.checked; }} /> True sides</label>
       </div>
       <ul class="jumps" aria-label="Marks of the run">
-        {moments.map((one) => <li key={`${one.word}${one.atS}`}><Jump moment={one} here={one.tick === tick} go={() => go(one.tick)} /></li>)}
+        {moments.filter(({ word }) => word !== 'answer').map((one) => <li key={`${one.word}${one.atS}`}><Jump moment={one} here={one.tick === tick} go={() => go(one.tick)} /></li>)}
       </ul>
     </>
   );

@@ -98,7 +98,7 @@ function whole(facts: Facts, run: Run, failed: boolean): string[] {
   const { scenario } = run;
   const spans = holds(facts);
   if (failed) return failedHand(facts, run);
-  if (end.why === 'stopped') return [`The run was stopped at ${seconds(end.tick / 100)}. Nothing had parted.`];
+  if (end.why === 'stopped') return [`The run was ended by hand at ${seconds(end.tick / 100)}. Nothing had parted.`];
   if (spans.length === 0) return ['Nothing parted, and the switch was not touched.'];
   const falseCall = firstOf(facts, 'splitCall') ?? firstOf(facts, 'failedCall');
   if (outcome === 'falseRelease' && scenario.recognition === undefined && falseCall !== undefined) {
@@ -154,15 +154,6 @@ export function cost(facts: Facts): string {
   if (more !== null) said.push(`One second more on the switch: ${degrees(more.finalSplitDeg)} and ${percent(more.rollAuthorityPct)}.`);
   if (sooner !== null) said.push(`One second less: ${degrees(sooner.finalSplitDeg)} and ${percent(sooner.rollAuthorityPct)}.`);
   return said.join(' ');
-}
-
-/** When one degree was shown, beside the release: it may well come after it, or never. */
-export function oneDegree({ oneDegreeS, flight: { score } }: Facts, run: Run): string | null {
-  const { onsetS, releaseS } = score;
-  if (onsetS === null) return null;
-  const before = releaseS !== null && releaseS >= onsetS && (oneDegreeS === null || oneDegreeS > releaseS);
-  if (before) return `${whoFlew(run)} let go before the pointers were 1° apart.`;
-  return oneDegreeS === null ? 'The pointers were never 1° apart.' : `The pointers were 1° apart ${seconds(oneDegreeS - onsetS)} behind onset.`;
 }
 
 /** Whether and when a split was called behind the release. */

@@ -8,7 +8,7 @@ export const OUTCOME_WORDS: Readonly<Record<RunRecord['outcome'], string>> = {
 
 /** What an outcome means, for whoever meets its word for the first time. */
 export const OUTCOME_MEANS: Readonly<Record<RunRecord['outcome'], string>> = {
-  caught: 'let go in time', late: 'let go past the limit', missed: 'not let go for the split', falseRelease: 'let go or called for nothing',
+  caught: 'let go in time', late: 'let go past the limit', missed: 'did not let go for the split', falseRelease: 'let go or called for nothing',
   held: 'nothing came, and nothing was let go for it', undecided: 'over before it could be decided', void: 'does not count',
   completed: 'the task was done or the call was right', lost: 'roll control ran out', timeUp: 'the task was not done in time',
 };
@@ -27,7 +27,7 @@ const DISTURBED: Readonly<Partial<Record<RunRecord['marks'][number]['what'], str
 export function whyVoid(record: RunRecord): string | null {
   if (record.outcome !== 'void') return null;
   const whys = [...new Set(record.marks.map(({ what }) => DISTURBED[what]))].filter((why) => why !== undefined);
-  if (record.end.why === 'stopped') whys.push('it was stopped before its end');
+  if (record.end.why === 'stopped') whys.push('it was ended by hand');
   return whys.length === 0 ? 'This run does not count.' : `This run does not count: ${whys.join(', and ')}.`;
 }
 

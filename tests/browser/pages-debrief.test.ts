@@ -65,7 +65,7 @@ test('pointers first, truth when it is asked for', async () => {
   await openRecord(page, flown({ fault: FAULTS_OF_THE_JOB.pointer }, 'prompt'));
   expect(await page.getByText('Pointers, degrees').count()).toBe(1);
   expect(await reading(page, 'Shown apart')).not.toBe('0.00°');
-  await page.getByLabel('True travel, not pointers').check();
+  await page.locator('.figure').getByLabel('True sides').check();
   expect(await page.getByText('True travel, degrees').count()).toBe(1);
   expect(await reading(page, 'Truly apart')).toBe('0.00°');
   await close();

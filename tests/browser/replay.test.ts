@@ -144,7 +144,7 @@ test('the pointers as they were seen, and the true sides when they are asked for
   const label = () => page.locator('.instruments').getAttribute('aria-label');
   expect(await label()).toContain(`right ${row.rightPointerDeg.toFixed(2)}°`);
   const seen = await pixels(page);
-  await page.getByLabel('True sides').check();
+  await page.locator('.transport').getByLabel('True sides').check();
   expect(await label()).toContain(`right ${row.rightDeg.toFixed(2)}°`);
   expect(await pixels(page)).not.toBe(seen);
   expect(await page.getByText('True travel, degrees').count()).toBe(1);

@@ -3,9 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { PROCEDURE_ITEMS, type ProcedureItem } from '../../sim/index.js';
 import { holds, indexAt, isArrival, rowAfter, sideAhead, stillMoving } from '../../src/pages/facts.js';
 import { hornSpans } from '../../src/pages/figure.js';
-import { figuresOf } from '../../src/pages/figures.js';
+import { figuresOf, timesOf } from '../../src/pages/figures.js';
 import { momentsOf } from '../../src/pages/moments.js';
-import { ITEM_WORDS, momentOf, notesOf, proofOf } from '../../src/pages/proofs.js';
+import { figureOf, ITEM_WORDS, momentOf, notesOf, proofOf } from '../../src/pages/proofs.js';
 import { readingsOf, spokenRow } from '../../src/pages/readings.js';
 import { tight } from '../../src/pages/words.js';
 import { byPerson, FAULTS_OF_THE_JOB, flown } from './flown.js';
@@ -70,17 +70,21 @@ describe('procedure', () => {
     expect(new Set(Object.values(ITEM_WORDS)).size).toBe(PROCEDURE_ITEMS.length);
   });
 
+  const figure = (run: typeof caught, item: ProcedureItem['item']): string | null => figureOf(run.facts.flight.procedure.find((one) => one.item === item)!);
   const proof = (run: typeof caught, item: ProcedureItem['item']): string => proofOf(run.facts.flight.procedure.find((one) => one.item === item)!, run.facts);
 
   test('kept: the moment or the figure that proves it', () => {
     expect(proof(caught, 'leverFirst')).toMatch(/^lever there, drive pressed at \d\.\d s$/);
-    expect(proof(caught, 'insideLimit')).toMatch(/^closest at \d+\.\d s: 167 of 210 kt$/);
+    expect(proof(caught, 'insideLimit')).toMatch(/^closest at \d+\.\d s$/);
+    expect(figure(caught, 'insideLimit')).toBe('167, at most 210 kt');
     const faster = flown({ events: [{ do: 'selectSpeed', speedKt: 190, when: { atS: 1 } }], limitS: 60 }, []);
-    expect(proof(faster, 'insideLimit')).toMatch(/^closest at [2-5]\d\.\d s: 1(89|9\d) of 210 kt$/);
-    expect(proof(caught, 'splitCalled')).toBe('1.0 s behind the release');
+    expect(proof(faster, 'insideLimit')).toMatch(/^closest at [2-5]\d\.\d s$/);
+    expect(figure(faster, 'insideLimit')).toMatch(/^1(89|9\d), at most 210 kt$/);
+    expect(proof(caught, 'splitCalled')).toBe('behind the release');
+    expect(figure(caught, 'splitCalled')).toBe('1.0, at most 5.0 s');
     expect(proof(caught, 'leftAlone')).toBe('no press since');
     expect(proof(quiet, 'bothThere')).toMatch(/^the last time at \d+\.\d s$/);
-    expect(proof(flown({ fault: blowback, scored: false }, 'prompt'), 'secondLook')).toMatch(/ s behind the release$/);
+    expect(proof(flown({ fault: blowback, scored: false }, 'prompt'), 'secondLook')).toBe('behind the release');
     expect(proof(flown({ fault: dead, scored: false, limitS: 40 }, 'prompt'), 'failureCalled')).toMatch(/^called at \d+\.\d s$/);
   });
 
@@ -94,10 +98,22 @@ describe('procedure', () => {
     expect(proof(run, 'splitCalled')).toBe('not called');
     expect(proof(run, 'leftAlone')).toBe('pressed again at 24.0 s');
     expect(proof(run, 'leftAsIs')).toBe('moved at 26.0 s');
+    expect(['leverFirst', 'splitCalled', 'leftAlone'].map((item) => figure(run, item as ProcedureItem['item']))).toEqual(['4°, asked 16°', 'due within 5.0 s', '1 press']);
     const missing = run.facts.flight.procedure.find(({ item }) => item === 'splitCalled')!;
     expect(momentOf(missing, run.facts)).toBe(run.record.score.releaseS);
     expect(momentOf(run.facts.flight.procedure.find(({ item }) => item === 'leftAlone')!, run.facts)).toBe(24);
   });
+});
+
+test('a figure stands at its limit or on the side of it that was kept, and past it where it was broken', () => {
+  const told = (item: ProcedureItem['item'], ok: boolean, value: number | null, limit: number, unit: ProcedureItem['unit']): string | null => figureOf({ item, ok, atS: 1, value, limit, unit });
+  expect([told('insideLimit', true, 210, 210, 'kt'), told('insideLimit', false, 211, 210, 'kt')]).toEqual(['210, at most 210 kt', '211, at most 210 kt']);
+  // Manoeuvre speed 166 kt: kept from 161 to 176 kt, each bound told where it is the nearer one.
+  expect([[true, 167, 161], [true, 175, 176], [false, 160, 161], [false, 177, 176]].map(([ok, value, limit]) => told('speedKept', ok as boolean, value as number, limit as number, 'kt')))
+    .toEqual(['167, at least 161 kt', '175, at most 176 kt', '160, at least 161 kt', '177, at most 176 kt']);
+  expect([told('aroundHeight', true, 1200, 1000, 'ft'), told('noFalseCall', false, 0, 0.1, 'deg')]).toEqual(['1200, at least 1000 ft', '0.00, at least 0.10°']);
+  expect([told('listRead', true, 6, 6, '1'), told('leftAlone', true, 0, 0, '1'), told('leftAlone', false, 2, 0, '1')]).toEqual(['6 of 6', null, '2 presses']);
+  expect(told('aroundGear', false, null, 15, 's')).toBe('due within 15.0 s');
 });
 
 describe('figures', () => {
@@ -107,12 +123,27 @@ describe('figures', () => {
     expect(figures.map(({ value }) => value)).toEqual([`${score.growthAtReleaseDeg!.toFixed(2)}°`, `${score.afterOnsetS!.toFixed(1)} s`, `${score.finalSplitDeg.toFixed(2)}°`, `${Math.round(score.rollAuthorityPct)} %`]);
     expect(figures[0]!.beside).toBe('since onset; late from 2.50°');
     expect(figures[3]!.beside).toBe('the autopilot holds to 45 %');
+    const [onset, degree, release] = [score.onsetS!, caught.facts.oneDegreeS!, score.releaseS!].map((atS) => atS.toFixed(1));
+    expect(figures[1]!.beside).toBe(`onset ${onset} s, 1° apart ${degree} s, release ${release} s`);
+  });
+
+  test('what never came is told so, and what came is told in its order', () => {
+    const soon = flown({ fault: disconnect, limitS: 40 }, [{ atS: 1, do: 'openGuard' }, { atS: 1.5, do: 'arm' }, { atS: 2, do: 'holdDrive', way: 'extend' }, { atS: 5, do: 'releaseDrive' }, { atS: 6, do: 'holdDrive', way: 'extend' }, { atS: 18, do: 'releaseDrive' }]);
+    const [first] = timesOf(soon.facts).split(', ');
+    expect(first).toBe('release 5.0 s');
+    const still = flown({ fault: disconnect, limitS: 14 }, 'never');
+    expect(timesOf(still.facts)).toMatch(/^onset \d+\.\d s, never 1° apart, no release$/);
   });
 
   test('nothing parted: the task, the hold, the margin to the limit', () => {
     const figures = figuresOf(quiet.facts, quiet.record);
     expect(figures[0]).toMatchObject({ what: 'Settings reached', value: '1 of 1' });
     expect(figures[2]).toMatchObject({ what: 'Closest to the limit speed', value: '43 kt' });
+    const apart = Math.max(...quiet.facts.rows.map(({ leftPointerDeg, rightPointerDeg }) => Math.abs(leftPointerDeg - rightPointerDeg)));
+    expect(figures[3]).toEqual({ what: 'Pointers apart at most', value: `${apart.toFixed(2)}°`, beside: 'rigging and wander, no split' });
+    const nothing = flown({}, [{ atS: 1, do: 'openGuard' }, { atS: 1.5, do: 'arm' }, { atS: 2, do: 'holdDrive', way: 'extend' }, { atS: 12, do: 'releaseDrive' }]);
+    expect(nothing.record.outcome).toBe('falseRelease');
+    expect(figuresOf(nothing.facts, nothing.record)[3]!.beside).toBe(`rigging and wander; ${nothing.facts.flight.score.splitAtReleaseDeg!.toFixed(2)}° at the release`);
     const held = holds(quiet.facts).reduce((sum, [from, to]) => sum + to - from, 0);
     expect(figures[1]!.value).toBe(`${held.toFixed(1)} s`);
   });

@@ -15,7 +15,7 @@ test('figures: no minus zero, whole percents', () => {
 test('why a run does not count, each reason once', () => {
   const record = (what: RunRecord['marks'][number]['what'][], why: RunRecord['end']['why'], outcome: RunRecord['outcome'] = 'void') =>
     ({ outcome, marks: what.map((one) => ({ tick: 0, stampMs: 0, what: one })), end: { tick: 1, why } }) as RunRecord;
-  expect(whyVoid(record(['start', 'pause', 'resume', 'pause', 'end'], 'stopped'))).toBe('This run does not count: it was paused, and it was stopped before its end.');
+  expect(whyVoid(record(['start', 'pause', 'resume', 'pause', 'end'], 'stopped'))).toBe('This run does not count: it was paused, and it was ended by hand.');
   expect(whyVoid(record(['start', 'hidden'], 'scored'))).toBe('This run does not count: the page was hidden.');
   expect(whyVoid(record(['start', 'pause'], 'scored', 'caught'))).toBeNull();
 });
