@@ -5,6 +5,7 @@
 import type { Command } from '../command.js';
 import type { DrawnEvent, Entry } from '../entry.js';
 import type { Act } from '../files/act.js';
+import { FT } from '../units.js';
 
 const ASKING = ['callout', 'clearHeading', 'clearAltitude', 'caution'] as const satisfies readonly DrawnEvent['do'][];
 
@@ -37,16 +38,23 @@ const heading = (deg: number): Choice => {
 };
 const height = (toFt: number): Choice => ({ text: heightWords(toFt), act: { do: 'descend', toFt, pathDeg: PATH_DEG } });
 
+/** A step below, or two above where that would be at the ground or under it. */
+const otherBelow = (toFt: number, groundM: number): number => (toFt - HEIGHT_STEP_FT > groundM / FT ? toFt - HEIGHT_STEP_FT : toFt + 2 * HEIGHT_STEP_FT);
+
 /** Three of a kind, the right one not always first. @param place of the entry in its file: the same in every run */
 const three = (place: number, [right, low, high]: readonly [Choice, Choice, Choice]): Choice[] =>
   [[right, low, high], [low, right, high], [low, high, right]][place % 3] as Choice[];
 
-/** The choices of an event. @param place of its entry */
-export function choicesOf(event: Asking, place: number): readonly Choice[] {
+/**
+ * The choices of an event. A wrong height is flown like the right one, and so none lies in the ground.
+ * @param place of its entry
+ * @param groundM height of the ground above sea level, m
+ */
+export function choicesOf(event: Asking, place: number, groundM: number): readonly Choice[] {
   switch (event.do) {
     case 'callout': return event.answers.map((text) => ({ text, act: { do: 'answer', text } }));
     case 'clearHeading': return three(place, [heading(event.toDeg), heading(event.toDeg - HEADING_STEP_DEG), heading(event.toDeg + HEADING_STEP_DEG)]);
-    case 'clearAltitude': return three(place, [height(event.toFt), height(event.toFt - HEIGHT_STEP_FT), height(event.toFt + HEIGHT_STEP_FT)]);
+    case 'clearAltitude': return three(place, [height(event.toFt), height(otherBelow(event.toFt, groundM)), height(event.toFt + HEIGHT_STEP_FT)]);
     case 'caution': return [{ text: NOTED, act: { do: 'answer', text: NOTED } }];
   }
 }

@@ -8,9 +8,9 @@ import type { State } from '../state.js';
 
 const ANSWER_TICKS = 300;
 /** What an event wants done; null for nothing. Who hurries says the first thing that comes to mind, and leaves cautions alone. */
-function wanted({ event, place }: Entry, hurries: boolean): Act | null {
+function wanted({ event, place }: Entry, hurries: boolean, groundM: number): Act | null {
   if (!isAsking(event) || (hurries && event.do === 'caution')) return null;
-  const choices = choicesOf(event, place);
+  const choices = choicesOf(event, place, groundM);
   const right = rightOf(event);
   return (hurries ? choices[0] : choices.find(({ text }) => text === right))?.act ?? null;
 }
@@ -18,7 +18,7 @@ function wanted({ event, place }: Entry, hurries: boolean): Act | null {
 /** Files what is due. */
 export function answersOf(fixed: Fixed, hurries: boolean): (s: State, file: (what: Act) => void) => void {
   const open = fixed.agenda.entries.flatMap((entry): { entry: Entry; act: Act; tick: number }[] => {
-    const act = wanted(entry, hurries);
+    const act = wanted(entry, hurries, fixed.groundM);
     return act === null ? [] : [{ entry, act, tick: -1 }];
   });
   return (s, file) => {

@@ -39,7 +39,8 @@ export function presses(root: HTMLElement, deck: Foreseen, keyDown: Observable<K
       if (control === null || (hand === 'key' && DELIBERATE.has(control))) return;
       if (control === 'lever') chooseRow(click, hand, deck);
       else if (control === 'gear' && hand !== 'key') chooseGear(click, hand, deck);
-      else if (/^answer\d$/.test(control)) doAnswer(Number(control.slice(6)) - 1, click.timeStamp, hand, deck);
+      // The second half of a double click would answer, unread, what has come up in the place of the first.
+      else if (/^answer\d$/.test(control) && click.detail < 2) doAnswer(Number(control.slice(6)) - 1, click.timeStamp, hand, deck);
       else if (isWay(control) || PRESSES.has(control)) doPress(control as Press, click.timeStamp, hand, deck);
     }),
   );

@@ -1,7 +1,7 @@
 /** What a brief may tell of a drill: the task and the aeroplane as they are at the start, and nothing of what comes. */
 import type { Airframe, Scenario } from '../../sim/files/index.js';
 import { speedsOf } from '../../sim/index.js';
-import { grouped } from '../view/words.js';
+import { feet } from '../view/words.js';
 import { groupOf, handRules, hasWorkload } from './asks.js';
 import type { DrillCard } from './house.js';
 
@@ -23,7 +23,7 @@ export function cardOf({ scenario, airframe }: { scenario: Scenario; airframe: A
     workload: hasWorkload(scenario),
     facts: [
       ['Speed', `${start.speedKt} kt`],
-      ['Height', `${grouped(start.altitudeFt)} ft`],
+      ['Height', `${feet(start.altitudeFt)} ft`],
       ['Mass', `${start.massT} t`],
       ['Flaps', name(start.flapDeg)],
       ...(lever === undefined ? [] : [['Flap lever', name(lever)] as const]),

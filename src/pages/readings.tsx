@@ -1,7 +1,7 @@
 /** Every reading at one moment. */
 import type { Signal } from '@preact/signals';
 import type { DebriefRow } from '../../sim/index.js';
-import { grouped } from '../view/words.js';
+import { feet } from '../view/words.js';
 import { rowAt, shownApart, trulyApart, type Facts } from './facts.js';
 import type { Replayed } from './house.js';
 import { tickAt } from './player.js';
@@ -38,7 +38,7 @@ export function readingsOf(row: DebriefRow, truth: boolean): (readonly [what: st
     ['Lever angle', `${Math.round(row.tlaDeg)}°`], ['Horn below', row.hornTlaDeg === null ? 'no angle' : `${Math.round(row.hornTlaDeg)}°`],
     ['Horn', row.horn ? 'sounds' : 'silent'], ['Gear', row.gear],
     ['Leading edge', row.leadingEdge], ['Bank', `${Math.round(Math.abs(row.bankDeg))}°`],
-    ['Height', `${grouped(row.altitudeFt)} ft`], ['Motor heat', percent(row.motorHeat * 100)],
+    ['Height', `${feet(row.altitudeFt)} ft`], ['Motor heat', percent(row.motorHeat * 100)],
   ];
 }
 

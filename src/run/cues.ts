@@ -49,7 +49,7 @@ export function talkNow(cues: readonly Cue[], { fixed, state }: World, log: read
   const line = list ? lineNow(state.splitCallTick, log, state.tick) : null;
   if (cues.length === 0) return line;
   const events = [...cues].sort((a, b) => a.tick - b.tick || a.place - b.place).map((cue) => ({ ...cue, event: fixed.agenda.entries[cue.place]?.event ?? null }));
-  const callouts = events.flatMap(({ event, ...cue }) => (isAsking(event) ? [open(event, cue)] : []));
+  const callouts = events.flatMap(({ event, ...cue }) => (isAsking(event) ? [open(event, cue, fixed.groundM)] : []));
   const asked = closed(callouts, log, state.tick);
   const messages = inTurn(events.flatMap(({ event, ...cue }) => (isTold(event) ? [{ event, cue }] : [])), asked);
   const now = state.tick;
@@ -81,8 +81,8 @@ const SPEAKERS = { controller: 'Controller', otherPilot: 'Other pilot', cabin: '
 const spoken = ({ from, text }: Pick<Message, 'from' | 'text'>): string => (from === undefined ? text : `${SPEAKERS[from]}: ${text}`);
 const wordsOf = (event: Asking): string => (event.do === 'caution' ? `Caution: ${event.text}` : spoken(event));
 
-function open(event: Asking, cue: Cue): Shown {
-  const choices = choicesOf(event, cue.place);
+function open(event: Asking, cue: Cue, groundM: number): Shown {
+  const choices = choicesOf(event, cue.place, groundM);
   return { ...cue, event, text: wordsOf(event), answers: choices.map(({ text }) => text), acts: choices.map(({ act }) => act), from: cue.tick, to: cue.tick + ticksOf(event.withinS) + 1 };
 }
 

@@ -1,7 +1,7 @@
 /** Height above sea level, as figures, and which way the path goes: nothing in the job is read from its movement. */
 import { Container, Graphics } from 'pixi.js';
 import { caption, label, type Frame, type Part } from './part.js';
-import { grouped } from './words.js';
+import { feet } from './words.js';
 
 export function altitude(frame: Frame): Part {
   const { at, ink } = frame;
@@ -17,7 +17,7 @@ export function altitude(frame: Frame): Part {
     node,
     show(now) {
       words.node.visible = !now.blank;
-      words.say(grouped(Math.round(now.altitudeFt / 10) * 10));
+      words.say(feet(Math.round(now.altitudeFt / 10) * 10));
       way.visible = !now.blank && now.path !== 'level';
       if (!way.visible) return;
       way.scale.y = now.path === 'down' ? -1 : 1;

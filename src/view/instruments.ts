@@ -5,7 +5,7 @@
 import { alertWords } from './alertList.js';
 import type { Area, Target } from './place.js';
 import type { Panel, Picture } from './picture.js';
-import { anglesInWords, bankWords, controlWords, GEAR_WORDS, grouped, headingFigures, knots, PATH_WORDS, spokenDeg } from './words.js';
+import { anglesInWords, bankWords, controlWords, feet, GEAR_WORDS, headingFigures, knots, PATH_WORDS, spokenDeg } from './words.js';
 
 export interface Reading {
   readonly id: string;
@@ -40,7 +40,7 @@ export const READINGS: readonly Reading[] = [
     say: shown((now) => `${knots(now.manoeuvreKt)}${now.manoeuvreHollow ? ', once both sides are there' : ''}`),
   },
   { id: 'lowest', name: 'Lowest speed', place: 'speed', say: shown((now) => knots(now.lowestKt)) },
-  { id: 'altitude', name: 'Height', place: 'altitude', say: shown((now) => `${grouped(Math.round(now.altitudeFt / 10) * 10)} feet, ${PATH_WORDS[now.path]}`) },
+  { id: 'altitude', name: 'Height', place: 'altitude', say: shown((now) => `${feet(Math.round(now.altitudeFt / 10) * 10)} feet, ${PATH_WORDS[now.path]}`) },
   { id: 'heading', name: 'Heading', place: 'bank', say: shown((now) => `${headingFigures(now.headingDeg)} degrees`) },
   { id: 'bank', name: 'Bank', place: 'bank', say: shown((now) => bankWords(now.bankDeg)) },
   { id: 'control', name: 'Control deflection', place: 'bank', say: shown((now) => controlWords(now.control)) },

@@ -11,8 +11,8 @@ export const spokenDeg = (deg: number): string => {
 
 export const knots = (kt: number): string => `${Math.round(kt)} knots`;
 
-/** Thousands apart, as on any printed page: 5,600. */
-export const grouped = (value: number): string => String(Math.round(value)).replace(/\B(?=(\d{3})+(?!\d))/g, ',');
+/** A height in whole feet, written everywhere as a clearance and a brief write it: 5600. Adding zero turns a minus zero into a plain one. */
+export const feet = (value: number): string => String(Math.round(value) + 0);
 
 export const wholeDeg = (deg: number): string => `${Math.round(deg)}°`;
 

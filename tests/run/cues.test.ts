@@ -1,7 +1,8 @@
 // Words of the outside: what is shown when. Times by hand from the file, at 100 ticks a second.
 import { expect, test } from 'vitest';
 import type { Act } from '../../sim/files/index.js';
-import { advance, expand, snapshot } from '../../sim/index.js';
+import { advance, choicesOf, expand, snapshot } from '../../sim/index.js';
+import { FT } from '../../sim/units.js';
 import { cuesOf, talkNow, type Cue } from '../../src/run/cues.js';
 import type { Filed } from '../../src/run/session.js';
 import type { Talk } from '../../src/view/picture.js';
@@ -90,6 +91,15 @@ test('a clearance: three choices, the right one among them, and what is chosen i
   const down = { when: { atS: 1 }, do: 'clearAltitude', text: 'Descend.', toFt: 5000, withinS: 5 };
   const height = shown([down], [], 200)[150]!;
   expect(height.acts[height.answers.indexOf('5000 ft')]).toEqual({ do: 'descend', toFt: 5000, pathDeg: -3 });
+  expect([...height.answers].sort()).toEqual(['4500 ft', '5000 ft', '5500 ft']);
+});
+
+test('no height to choose lies at the ground or under it, but the one that was cleared', () => {
+  const choices = (toFt: number, groundFt: number): string[] =>
+    choicesOf({ when: { atS: 1 }, do: 'clearAltitude', text: 'Descend.', toFt, withinS: 5 }, 0, groundFt * FT).map(({ text }) => text);
+  expect(choices(1200, 700)).toEqual(['1200 ft', '2200 ft', '1700 ft']); // 500 ft lower is the ground itself
+  expect(choices(1201, 700)).toEqual(['1201 ft', '701 ft', '1701 ft']);
+  expect(choices(300, 700)).toEqual(['300 ft', '1300 ft', '800 ft']);
 });
 
 test('a caution waits to be noted, and goes when it is', () => {

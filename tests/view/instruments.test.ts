@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { CONTROLS, READINGS } from '../../src/view/instruments.js';
 import type { Panel, Picture } from '../../src/view/picture.js';
 import { knobSpring } from '../../src/view/spring.js';
-import { controlWords, grouped, spokenDeg } from '../../src/view/words.js';
+import { controlWords, feet, spokenDeg } from '../../src/view/words.js';
 
 const panel: Panel = {
   settings: [{ deg: 0, name: 'up' }, { deg: 4, name: '4' }, { deg: 16, name: '16' }], stopDeg: 38,
@@ -22,7 +22,7 @@ const picture: Picture = {
 test('readings in words', () => {
   expect(Object.fromEntries(READINGS.map(({ id, say }) => [id, say(picture, panel)]))).toEqual({
     speed: '167 knots', selected: '167 knots, speed hold on', limit: '210 knots, limit for 16',
-    manoeuvre: '152 knots, once both sides are there', lowest: '118 knots', altitude: '5,600 feet, descending',
+    manoeuvre: '152 knots, once both sides are there', lowest: '118 knots', altitude: '5600 feet, descending',
     heading: '090 degrees', bank: '2 degrees left', control: 'some right', gearState: 'moving', alerts: 'warning: gear horn, can be silenced; warning: autopilot off, roll by hand',
     thrust: 'left 25, right 25 degrees', leftPointer: '8.5 degrees', rightPointer: '7.0 degrees', leadingEdge: 'out',
   });
@@ -78,8 +78,8 @@ test('pointers are spoken to half a degree, half of the finest division drawn, a
   }));
 });
 
-test('thousands stand apart', () => {
-  expect([0, 999, 1000, 25640, 1234567].map(grouped)).toEqual(['0', '999', '1,000', '25,640', '1,234,567']);
+test('a height reads as a clearance writes it: no comma, no minus zero', () => {
+  expect([0, -0.4, 999, 5599.6, 25640].map(feet)).toEqual(['0', '0', '999', '5600', '25640']);
 });
 
 test('the drawn knob follows the hand at once, and springs back within half a second with one small overshoot', () => {
