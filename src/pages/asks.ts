@@ -71,6 +71,25 @@ export function handRules({ scored, measuring, limitDeg, limitS, afterS }: { sco
   ];
 }
 
+/** Headings of the first page: what the groups under them have in common. */
+const CHAPTERS: readonly (readonly [name: string, groups: readonly Word[]])[] = [
+  ['Hold and let go', ['measuring', 'holds', 'calls']],
+  ['Step by step', ['steps', 'clean', 'finding', 'retraction']],
+  ['While you fly', ['workload', 'driving', 'thrust', 'around']],
+  ['Other conditions', ['engine', 'ice', 'motor', 'other']],
+];
+
+interface Chapter {
+  readonly name: string;
+  readonly groups: readonly Grouped[];
+}
+
+/** Every drill under its heading, none without one; a heading that has no drill is left out. */
+export function chaptersOf(drills: readonly DrillCard[]): Chapter[] {
+  const groups = groupsOf(drills);
+  return CHAPTERS.map(([name, words]) => ({ name, groups: groups.filter((group) => words.some((word) => GROUPS[word].name === group.name)) })).filter((chapter) => chapter.groups.length > 0);
+}
+
 interface Grouped {
   readonly name: string;
   readonly line: string;

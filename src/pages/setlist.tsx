@@ -14,11 +14,11 @@ export function SetList({ house }: { house: House }) {
     <section aria-labelledby="sets-title" class="set-list">
       <h2 id="sets-title" class="ruled">Practice and sets</h2>
       <div class="group">
-        <div class="group-head"><h3>Practice</h3><p>One run after another, at a rate that follows your hand.</p></div>
-        <ol class="drills"><li><a class="drill" href={fragmentOf({ page: 'practice' })}><span class="drill-number" /><span class="drill-task">Let go when they part</span><span class="drill-facts set-runs">as many</span><span class="drill-facts">about a minute each</span><span class="drill-kind">told at once</span></a></li></ol>
+        <div class="group-head"><h3 class="group-name">Practice</h3><p>One run after another, at a rate that follows your hand.</p></div>
+        <ol class="drills"><li><a class="drill" href={fragmentOf({ page: 'practice' })}><span class="drill-number" /><span class="drill-task">Let go when they part</span><span class="drill-facts set-runs">any number</span><span class="drill-facts">about a minute each</span><span class="drill-kind">told at once</span></a></li></ol>
       </div>
       <div class="group">
-        <div class="group-head"><h3>Measuring</h3><p>Many short runs that count together. They give numbers with intervals, and ask for an unhurried half hour.</p></div>
+        <div class="group-head"><h3 class="group-name">Measuring</h3><p>Many short runs that count together. They give numbers with intervals, and ask for an unhurried half hour.</p></div>
         <ol class="drills">
           {sets.value.filter(({ shipped }) => shipped).map((set) => (
             <li key={set.number}>

@@ -50,7 +50,7 @@ export async function openApp(path = '', { width = 1280, height = 720, before, e
   async function close(): Promise<void> {
     open.delete(app);
     // What is still on its way to the page has nobody left to go to.
-    await page.unrouteAll({ behavior: 'ignoreErrors' });
+    if (!page.isClosed()) await page.unrouteAll({ behavior: 'ignoreErrors' });
     await own.close();
     if (app.problems.length > 0) throw new Error(`The page complained:\n${app.problems.join('\n')}`);
   }

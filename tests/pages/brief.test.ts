@@ -5,7 +5,7 @@ import { expect, test } from 'vitest';
 import { airframeOf, scenarioSchema, shapeOf, type Fault, type Scenario } from '../../sim/files/index.js';
 import { CATALOGUE, FAULT_WORDS } from '../../src/pages/faults.js';
 import { cardOf } from '../../src/pages/card.js';
-import { groupOf, groupsOf, handRules, taskOf } from '../../src/pages/asks.js';
+import { chaptersOf, groupOf, groupsOf, handRules, taskOf } from '../../src/pages/asks.js';
 import { readAirframe, readScenario } from '../../src/text/index.js';
 
 function sound<T>(read: { ok: true; value: T } | { ok: false }): T {
@@ -28,6 +28,13 @@ function kindsOfSchema(): string[] {
   const list = shapeOf(scenarioSchema);
   const faults = list.kind === 'object' ? list.keys.get('faults')?.shape : undefined;
   return faults?.kind === 'list' && faults.item.kind === 'choice' ? [...faults.item.options.keys()] : [];
+}
+
+/** The words of `group` that the door lets in. */
+function scenarioGroups(): NonNullable<Scenario['group']>[] {
+  const scenario = shapeOf(scenarioSchema);
+  const group = scenario.kind === 'object' ? scenario.keys.get('group')?.shape : undefined;
+  return group?.kind === 'word' ? group.words.map((word) => word as NonNullable<Scenario['group']>) : [];
 }
 
 test('the catalogue holds every kind of fault that a file can hold, each in words of its own', () => {
@@ -112,4 +119,13 @@ test('groups come in the order of their first drill, and every drill stands in o
   expect(groups.flatMap((group) => group.drills.map(({ number }) => number)).sort((a, b) => a - b)).toEqual(cards.map(({ number }) => number));
   const firsts = groups.map((group) => group.drills[0]!.number);
   expect(firsts).toEqual([...firsts].sort((a, b) => a - b));
+});
+
+test('every drill stands under one heading of the first page, and there are few of them', () => {
+  const cards = drills.map((scenario, index) => cardOf({ scenario, airframe: airframeOf(scenario, find)! }, index + 1));
+  const chapters = chaptersOf(cards);
+  expect(chapters.map(({ name }) => name)).toEqual(['Hold and let go', 'Step by step', 'While you fly', 'Other conditions']);
+  expect(chapters.flatMap(({ groups }) => groups.flatMap((group) => group.drills.map(({ number }) => number))).sort((a, b) => a - b)).toEqual(cards.map(({ number }) => number));
+  // A word of the file's that no heading takes would lose its drills.
+  for (const group of scenarioGroups()) expect(chaptersOf([{ ...cards[0]!, group: groupOf({ ...first, group }, airframe) }]), group).toHaveLength(1);
 });

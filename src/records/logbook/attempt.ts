@@ -24,7 +24,7 @@ export interface Attempt {
 }
 
 /** The place of the next run, from 0; null where there is none. */
-export const nextPlace = ({ done, runs, leftMs }: Attempt): number | null => (leftMs === null && done.length < runs ? done.length : null);
+export const nextPlace = ({ done, runs, leftMs }: Pick<Attempt, 'done' | 'runs' | 'leftMs'>): number | null => (leftMs === null && done.length < runs ? done.length : null);
 
 /** The attempt behind a run. A run that is in it already changes nothing. */
 export const withRun = (attempt: Attempt, entry: string, outcome: RunRecord['outcome']): Attempt =>
