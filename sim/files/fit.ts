@@ -16,6 +16,10 @@ export function misfits(scenario: Scenario, airframe: Airframe): Misfit[] {
   return [...startFits(full, airframe), ...speedFits(full, airframe), ...taskFits(full, airframe), ...faultsFit(full, airframe), ...roomMisfits(full), ...scoringFits(full)];
 }
 
+/** A flap lever stands at settings alone: acts, in any list, that move it to another place. */
+export const leverMisfits = (acts: readonly object[], airframe: Airframe): Misfit[] => acts.flatMap((act, index) =>
+  ('settingDeg' in act && !airframe.settings.some(({ deg }) => deg === act.settingDeg) ? [{ path: [index, 'settingDeg'], allowed: settingsOf(airframe) }] : []));
+
 function startFits({ start }: ReadyScenario, airframe: Airframe): Misfit[] {
   const { mass, drive, settings } = airframe;
   return broken([

@@ -5,7 +5,7 @@ export { ready, type ReadyScenario } from '../ready.js';
 export { type Parameter } from './parameter.js';
 export { readyFor, settled, valueAt, valuesCount, type OpenParameter } from '../settle.js';
 export { airframeOf, misfitsOf, type Lookup } from './resolve.js';
-export { misfits } from './fit.js';
+export { leverMisfits, misfits } from './fit.js';
 export { type Misfit } from './misfit.js';
 export { type DeskFault, type Fault } from './fault.js';
 export { deskActSchema, gradesSchema, type DeskAct, type Grades } from './desk-act.js';

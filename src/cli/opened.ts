@@ -62,7 +62,8 @@ export function openAirframe(typed: string): Airframe {
 /** A scripted trainee by name, or the numbers of a trainee file by path. @throws Trouble with every problem of the file. */
 export const openTrainee = (typed: string): Trainee => TRAINEES.find((one) => one === typed) ?? numbersOf(used(readTrainee(readText(typed), typed), typed));
 
-export const openInputs = (file: string): Inputs => used(readInputs(readText(file), file), file);
+/** The acts of a hand on an airframe. @throws Trouble with every problem of the file, a flap lever at none of its settings among them */
+export const openInputs = (file: string, airframe: Airframe): Inputs => used(readInputs(readText(file), file, airframe), file);
 /** A table of trials. @throws Trouble with every problem of the file. */
 export const openTrials = (file: string): Trial[] => used(readTrials(readText(file), file), file);
 export const openRecord = (file: string): RunRecord => used(readRecord(readText(file), file), file);

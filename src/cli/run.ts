@@ -44,7 +44,7 @@ export function run(io: Io, typed: string, options: RunOptions): number {
   const { scenario, airframe } = openScenario(typed, seed, options.set);
   const flown = options.inputs === undefined
     ? byTrainee(io, scenario, airframe, seed, options.trainee)
-    : flyInputs(scenario, airframe, seed, openInputs(options.inputs));
+    : flyInputs(scenario, airframe, seed, openInputs(options.inputs, airframe));
   const { commands, flight } = flown;
   if (options.record !== undefined) {
     const { end, hash, outcome, score } = flight;

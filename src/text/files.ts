@@ -1,6 +1,6 @@
 /** The kinds of files by name: each from its text to its data, or to every problem in it. */
 import {
-  type Airframe, airframeSchema, canonical, type CourseFile, courseMisfits, courseSchema, type Inputs, inputsSchema, type Lookup, misfitsOf, recordMisfits, recordSchema, type RunRecord,
+  type Airframe, airframeSchema, canonical, type CourseFile, courseMisfits, courseSchema, type Inputs, inputsSchema, leverMisfits, type Lookup, misfitsOf, recordMisfits, recordSchema, type RunRecord,
   type Misfit, type Scenario, type ScenarioLookup, scenarioSchema, type SetFile, type SetLookup, setMisfits, setSchema, type Shelves, type TraineeFile, traineeSchema,
 } from '../../sim/files/index.js';
 import { misfit } from './issues.js';
@@ -28,7 +28,7 @@ const readers = {
   airframe: (parsed: Parsed): Read<Airframe> => readAs(parsed, airframeSchema, nothing),
   scenario: (parsed: Parsed, lookup: Lookup, values: Values): Read<Scenario> =>
     readSettled<Scenario>(parsed, scenarioSchema, (scenario) => misfitsOf(scenario, lookup), values),
-  inputs: (parsed: Parsed): Read<Inputs> => readAs(parsed, inputsSchema, nothing),
+  inputs: (parsed: Parsed, airframe: Airframe | null): Read<Inputs> => readAs(parsed, inputsSchema, (inputs) => (airframe === null ? [] : leverMisfits(inputs, airframe))),
   record: (parsed: Parsed): Read<RunRecord> => inFull(parsed, readAs(parsed, recordSchema, recordMisfits)),
   trainee: (parsed: Parsed): Read<TraineeFile> => readAs(parsed, traineeSchema, nothing),
   set: (parsed: Parsed, lookup: Lookup, drills: ScenarioLookup): Read<SetFile> => readAs(parsed, setSchema, (set) => setMisfits(set, lookup, drills)),
@@ -53,8 +53,8 @@ export const readAirframe = (text: string, file: string): Read<Airframe> => afte
 export const readScenario = (text: string, file: string, lookup: Lookup, values: Values = {}): Read<Scenario> =>
   after(parseText(text, file), (parsed) => readers.scenario(parsed, lookup, values));
 
-/** Reads an inputs file. */
-export const readInputs = (text: string, file: string): Read<Inputs> => after(parseText(text, file), readers.inputs);
+/** Reads an inputs file. @param airframe whose settings the lever is moved to; null where that is not known */
+export const readInputs = (text: string, file: string, airframe: Airframe | null = null): Read<Inputs> => after(parseText(text, file), (parsed) => readers.inputs(parsed, airframe));
 
 /** Reads a record file. That it follows from its inputs is a matter for `verify`. */
 export const readRecord = (text: string, file: string): Read<RunRecord> => after(parseText(text, file), readers.record);
@@ -90,7 +90,7 @@ export function readAny(text: string, file: string, lookup: Lookup, drills: Scen
   return after(parseText(text, file), (parsed): Read<AnyFile> => {
     const kind = kindOf(parsed);
     if (kind === null) return refuse(file, parsed.text, [...parsed.findings, unknownKind(parsed)]);
-    const read = kind === 'scenario' ? readers.scenario(parsed, lookup, {}) : readers[kind](parsed, lookup, drills, sets);
+    const read = kind === 'scenario' ? readers.scenario(parsed, lookup, {}) : kind === 'inputs' ? readers.inputs(parsed, null) : readers[kind](parsed, lookup, drills, sets);
     return read.ok ? { ok: true, value: { kind, value: read.value } as AnyFile } : read;
   });
 }

@@ -147,6 +147,13 @@ describe('run', () => {
     expect(times).toEqual([...Array.from({ length: Math.ceil(last / 7.13) }, (_, at) => Math.round(at * 713) / 100), last]);
     expect('trace' in (await json(runOutput, 'run', 'set-16-from-4')).value).toBe(false);
   });
+  test('an inputs file with the lever at a place that this airframe has not', async () => {
+    const nowhere = file('nowhere.json', '[{ "atS": 1, "do": "setFlapLever", "settingDeg": 7.5 }]');
+    const { code, err } = await type('run', good, '--inputs', nowhere);
+    expect(code).toBe(2);
+    expect(err).toMatch(/nowhere\.json:1:\d+ .*\[0\]\.settingDeg.*7\.5.*a setting of the airframe/);
+  });
+
   test('an inputs file: the whole limitS, its acts among the events', async () => {
     const { value } = await json(runOutput, 'run', good, '--inputs', hands);
     const limitS = Number(/"limitS": (\d+)/.exec(drillText('set-16-from-4'))![1]);

@@ -1,20 +1,10 @@
 // Whatever passes schema, soundness and fit can be flown: no throw, no NaN, at the ends of every range and inside it.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { airframeSchema, type Airframe, misfits, ready, scenarioSchema, shapeOf, type Shape, tryAs } from '../../sim/files/index.js';
+import { airframeSchema, type Airframe, misfits, ready, scenarioSchema, shapeOf, tryAs } from '../../sim/files/index.js';
 import { advance, expand, startHash, type Command } from '../../sim/index.js';
+import { between, inRange, ranges } from '../fuzz/ranges.js';
 import { airframeA, changed, drill, drillNames } from './shipped.js';
-
-/** Paths of all numbers of a value, each with its range from the schema. */
-function ranges(value: unknown, shape: Shape, path: (string | number)[] = []): { path: (string | number)[]; min: number; max: number; whole: boolean }[] {
-  if (typeof value === 'number') return shape.kind === 'number' ? [{ path, min: shape.min, max: shape.max, whole: shape.whole }] : [];
-  if (Array.isArray(value)) return shape.kind === 'list' ? value.flatMap((item, at) => ranges(item, shape.item, [...path, at])) : [];
-  if (value === null || typeof value !== 'object') return [];
-  return Object.entries(value).flatMap(([key, inner]) => {
-    const next = shape.kind === 'object' ? shape.keys.get(key)?.shape : undefined;
-    return next === undefined ? [] : ranges(inner, next, [...path, key]);
-  });
-}
 
 const hands: Command[] = [
   { do: 'openGuard', tick: 1, rank: 2, seq: 0 }, { do: 'arm', tick: 2, rank: 2, seq: 1 }, { do: 'holdDrive', way: 'extend', tick: 3, rank: 2, seq: 2 },
@@ -39,12 +29,6 @@ function flies(airframe: Airframe, name: string, start: object = {}): void {
 }
 let flown = 0;
 
-const inRange = fc.oneof(fc.constant(0), fc.constant(1), fc.double({ min: 0, max: 1, noNaN: true }), fc.double({ min: 0, max: 0.01, noNaN: true }));
-const between = ({ min, max, whole }: { min: number; max: number; whole: boolean }, part: number): number => {
-  const value = Math.round((min + (max - min) * part) * 1e6) / 1e6;
-  return whole ? Math.round(value) : Math.min(max, Math.max(min, value));
-};
-
 test('an airframe with numbers anywhere in their ranges', () => {
   const all = ranges(airframeA, shapeOf(airframeSchema));
   expect(all.length).toBeGreaterThan(100);
@@ -57,6 +41,15 @@ test('an airframe with numbers anywhere in their ranges', () => {
   }), { numRuns: 1500 });
   expect(flown).toBeGreaterThan(300); // most were not refused before they could fly
 }, 120_000);
+
+test('a motor that warms in a second, run for hours: the far ends of two ranges at once', () => {
+  const hot = changed(changed(airframeA, ['heat', 'onS'], 1), ['heat', 'ratedS'], 10000);
+  const read = tryAs(airframeSchema, hot);
+  if (!read.ok) throw new Error(JSON.stringify(read.issues));
+  flown = 0;
+  flies(read.value, 'set-16-from-4');
+  expect(flown).toBe(1);
+});
 
 test('a start anywhere in its ranges', () => {
   const start = shapeOf(scenarioSchema);

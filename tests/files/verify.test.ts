@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import { type Airframe, digestOf, type Inputs, ready, recordSchema, type RunRecord, scriptedRecord, tryAs, verify, composeRecord } from '../../sim/files/index.js';
 import { flyInputs, flyTrainee, MODEL_VERSION, replay, TRAINEES, type Flown } from '../../sim/index.js';
+import { readRecord } from '../../src/text/index.js';
 import { airframeFor, changed, drill, drillNames } from './shipped.js';
 
 vi.setConfig({ testTimeout: 60_000 }); // whole runs, on a machine that may be busy
@@ -29,6 +30,16 @@ const altered = (record: RunRecord, path: (string | number)[], to: unknown): Run
 const codes = (record: RunRecord): string[] => [...new Set(verify(record).refused.map(({ code }) => code))];
 
 const base = byTrainee('set-16-from-4', 3, 'slow');
+
+test('a flap lever at no setting is told at its place, and nothing of such a record is used', () => {
+  const lever = recordOf('set-16-from-4', 3, (scenario, airframe) => flyInputs(scenario, airframe, 3, [{ atS: 2, do: 'setFlapLever', settingDeg: 9 }]));
+  const at = lever.commands.findIndex(({ do: what }) => what === 'setFlapLever');
+  expect(verify(lever).ok).toBe(true);
+  const record = altered(lever, ['commands', at, 'settingDeg'], 7.5);
+  expect(verify(record).refused[0]).toMatchObject({ code: 'fit', path: `commands.${at}.settingDeg` });
+  const read = readRecord(JSON.stringify(record), 'r.json');
+  expect(read.ok ? [] : read.problems).toMatchObject([{ path: `commands[${at}].settingDeg`, found: '7.5', allowed: expect.stringContaining('a setting of the airframe: ') }]);
+});
 
 describe('an honest record is taken', () => {
   const SEEDS = [1, 2, 4294967295];

@@ -10,6 +10,8 @@ const off = (got: number, want: number): number => Math.abs(got - want) / Math.m
 describe('portable functions', () => {
   it('exp is Math.exp to 1e-14 of itself', () => {
     fc.assert(fc.property(number(-50, 50), (x) => Math.abs(exp(x) / Math.exp(x) - 1) <= 1e-14), { numRuns: 2000 });
+    expect([exp(-700) > 0, exp(-700.5), exp(-Infinity), exp(700) < Infinity]).toEqual([true, 0, 0, true]);
+    expect(() => exp(701)).toThrow(RangeError);
     expect(exp(0)).toBe(1);
     expect(exp(1)).toBeCloseTo(2.718281828459045, 15);
   });
