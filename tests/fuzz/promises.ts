@@ -14,8 +14,11 @@ export function must(ok: boolean, what: string): asserts ok {
 /** Told from where the two differ. */
 export function same(one: unknown, other: unknown, what: string): void {
   const [here, there] = [JSON.stringify(one), JSON.stringify(other)];
-  const from = Math.max(0, [...here].findIndex((letter, at) => letter !== there[at]) - 60);
-  must(here === there, `${what}: ${here.slice(from, from + 200)} against ${there.slice(from, from + 200)}`);
+  if (here === there) return;
+  let from = 0;
+  while (here[from] === there[from]) from += 1;
+  from = Math.max(0, from - 60);
+  throw new Error(`${what}: ${here.slice(from, from + 200)} against ${there.slice(from, from + 200)}`);
 }
 
 const TRUTH = ['driveDeg', 'leftDeg', 'rightDeg', 'speedMps', 'bankRad', 'motorHeat', 'leftTlaDeg', 'fuelKg', 'heightM', 'horn', 'endTick'] as const;

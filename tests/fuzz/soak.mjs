@@ -138,7 +138,10 @@ const visits = {
   },
   async set() {
     await go('#/set/1');
-    const begin = button('Start the set').or(button(/^(Run \d+|Go on.*)$/)).or(page.getByRole('link', { name: /^Go on/ }));
+    const again = button('Fly the set again');
+    const begin = button('Start the set').or(button(/^(First run|Run \d+)$/));
+    await begin.or(again).first().waitFor();
+    if (await again.isVisible()) await again.click();
     await begin.first().click();
     await hand();
     await endRun(page.getByRole('heading', { name: 'Was there a split?' }));

@@ -5,12 +5,12 @@ import { besideOf, sideBySide } from '../../src/pages/beside.js';
 import { deskTold } from '../../src/pages/desk/told.js';
 import { rowsText } from '../../src/pages/exports.js';
 import { stillMoving } from '../../src/pages/facts.js';
-import { figuresOf } from '../../src/pages/figures.js';
+import { figuresOf, timesOf } from '../../src/pages/figures.js';
 import { assessed } from '../../src/pages/judged.js';
 import { momentsOf } from '../../src/pages/moments.js';
 import { figureOf, ITEM_WORDS, momentOf, notesOf, proofOf } from '../../src/pages/proofs.js';
 import { readingsOf, spokenRow } from '../../src/pages/readings.js';
-import { callSentence, cost, headline, oneDegree, whatHappened } from '../../src/pages/sentences.js';
+import { callSentence, cost, headline, whatHappened } from '../../src/pages/sentences.js';
 import { whyVoid } from '../../src/pages/words.js';
 
 const SAID = { split: 'yes', side: 'left', growthDeg: 1, surePct: 50, driveFailed: 'no' } as const;
@@ -19,7 +19,7 @@ export function wordsOf(facts: Debrief, run: RunRecord): string[] {
   stillMoving(facts);
   const rows = [facts.rows[0], facts.rows[facts.rows.length >> 1], facts.rows[facts.rows.length - 1]].filter((row) => row !== undefined);
   return [
-    ...headline(facts, run), ...whatHappened(facts, run), cost(facts), oneDegree(facts, run) ?? '', callSentence(facts, run) ?? '', whyVoid(run) ?? '',
+    ...headline(facts, run), ...whatHappened(facts, run), cost(facts), callSentence(facts, run) ?? '', whyVoid(run) ?? '', timesOf(facts),
     ...momentsOf(facts, run).map(({ word, atS }) => `${word} ${atS}`),
     ...facts.flight.procedure.map((item) => `${ITEM_WORDS[item.item]} ${proofOf(item, facts)} ${figureOf(item) ?? ''} ${momentOf(item, facts) ?? ''}`),
     ...notesOf(facts, run), ...figuresOf(facts, run).map(({ what, value }) => `${what} ${value}`),
