@@ -45,7 +45,10 @@ try {
 
   await page.goto(`${served.url}#/plan`);
   await button('Show the rest').click();
-  await page.locator('.plan-card').scrollIntoViewIfNeeded();
+  await page.locator('.plan-axis').first().evaluate((axis) => {
+    axis.closest('figure').scrollIntoView();
+    scrollBy(0, -70); // its heading too
+  });
   await take('plan');
 
   /** Drill 1 from its brief until the pointers stand well apart, switch held. */
