@@ -5,6 +5,7 @@ import { expand } from '../expand.js';
 import { fly, type Flight, type FlightRequest } from './flight.js';
 import { commandsOfRecord, requestOf } from './replayed.js';
 import { calloutWatcher, type Callout } from './callouts.js';
+import { toldWatcher, type Told } from './told.js';
 import { debriefRow, type DebriefRow } from './debrief-row.js';
 import { rowsOf } from './trace.js';
 
@@ -21,6 +22,8 @@ export interface Debrief {
   /** The same with the hand off one second sooner; null where that would be before onset or the run has no such release. */
   readonly oneSecondSooner: Debrief['oneSecondMore'];
   readonly callouts: readonly Callout[];
+  /** Messages and the word to go around, in the order in which they came. */
+  readonly told: readonly Told[];
   readonly rows: readonly DebriefRow[];
 }
 
@@ -33,8 +36,10 @@ export function debriefOf(record: RunRecord, everyTicks = 10): Debrief {
   const flight = fly(request, log);
   const { fixed } = withDesk(expand(request.scenario, request.airframe, request.seed, request.whole), log);
   const heard = calloutWatcher(fixed);
+  const read = toldWatcher(fixed);
   const rows = rowsOf(request, log, flight.ticks, 1, (s, all) => {
     heard.see(s);
+    read.see(s);
     return s.tick % everyTicks === 0 || s.tick === flight.ticks ? debriefRow(s, all, request) : null;
   }).filter((row) => row !== null);
   return {
@@ -45,6 +50,7 @@ export function debriefOf(record: RunRecord, everyTicks = 10): Debrief {
     oneSecondMore: shifted(request, log, flight, SECOND),
     oneSecondSooner: shifted(request, log, flight, -SECOND),
     callouts: heard.callouts(log, flight.ticks),
+    told: read.told(),
     rows,
   };
 }

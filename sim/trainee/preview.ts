@@ -6,6 +6,7 @@ import type { Fixed } from '../fixed.js';
 import type { ReadyScenario } from '../ready.js';
 import { runBy } from '../replay.js';
 import { calloutWatcher } from '../score/callouts.js';
+import { toldWatcher } from '../score/told.js';
 import { debriefRow, type DebriefRow } from '../score/debrief-row.js';
 import { faultOf, type Debrief } from '../score/debrief.js';
 import { judge } from '../score/flight.js';
@@ -37,27 +38,31 @@ export function previewOf(scenario: ReadyScenario, airframe: Airframe, seed: num
   const request = { scenario, airframe, seed };
   let entries: Fixed['agenda']['entries'] = [];
   let callouts: Debrief['callouts'] = [];
+  let told: Debrief['told'] = [];
   let limitDeg = 0;
   let acted: readonly (number | null)[] = [];
   const flight = judge(request, (world, see) => {
     const { fixed } = world;
     const heard = calloutWatcher(fixed);
+    const read = toldWatcher(fixed);
     const watching = actedWatcher(fixed);
     rows.push(debriefRow(world.state, fixed, request));
     const flown = runBy(world, pilotOf(scenario, airframe, seed, trainee, fixed), commands, (s) => {
       see(s);
       heard.see(s);
+      read.see(s);
       watching.see(s);
       if (s.tick % everyTicks === 0) rows.push(debriefRow(s, fixed, request));
     });
     if (flown.ticks % everyTicks !== 0) rows.push(debriefRow(flown.state, fixed, request));
     ({ agenda: { entries }, task: { limitDeg } } = fixed);
     callouts = heard.callouts(commands, flown.ticks);
+    told = read.told();
     acted = watching.times;
     return flown;
   });
   return {
-    flight, commands, rows, limitDeg, callouts,
+    flight, commands, rows, limitDeg, callouts, told,
     fault: faultOf(flight, entries),
     oneDegreeS: flight.events.find((event) => event.what === 'oneDegree')?.atS ?? null,
     oneSecondMore: null, oneSecondSooner: null,

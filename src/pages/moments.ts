@@ -68,7 +68,12 @@ export function momentsOf(facts: Facts, { scenario, airframe, commands = [] }: P
     moments.push({ atS, word: 'callout', sign: 'callout', rank: 3 });
     if (answeredS !== null) moments.push({ atS: atS + answeredS, word: 'answer', sign: 'callout', rank: 4 });
   }
-  moments.push(...deskMoments({ commands }));
+  const ofDesk = deskMoments({ commands });
+  // What a desk said is marked as the desk's.
+  for (const { atS, kind } of facts.told.filter((one) => !ofDesk.some((act) => Math.abs(act.atS - one.atS) < 0.05))) moments.push(kind === 'message' ? { atS, word: 'message', sign: 'callout', rank: 3 } : { atS, word: 'told to go around', sign: 'callout', rank: 2 });
+  const read = facts.flight.procedure.find(({ item }) => item === 'listRead')?.atS ?? null;
+  if (read !== null) moments.push({ atS: read, word: 'list read', sign: 'other', rank: 2 });
+  moments.push(...ofDesk);
   return moments.sort((a, b) => a.atS - b.atS);
 }
 

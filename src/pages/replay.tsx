@@ -3,6 +3,7 @@ import type { Signal } from '@preact/signals';
 import type { RunRecord } from '../../sim/files/index.js';
 import type { Facts } from './facts.js';
 import type { House, Replayed } from './house.js';
+import { Heard, isHeard } from './heard.js';
 import { Instruments } from './instruments.js';
 import { momentsOf, SIGNS, type Moment } from './moments.js';
 import { tickAt, usePlayer } from './player.js';
@@ -46,6 +47,7 @@ function Playing({ house, facts, run, replayed, cursor, truth }: Omit<Props, 're
   return (
     <>
       <Instruments house={house} replayed={replayed} cursor={cursor} truth={truth} />
+      {isHeard(facts, run.scenario.procedure.list) && <Heard facts={facts} talk={replayed.pictureAt(tick, truth.value).talk} atS={tick / 100} />}
       <input
         class="moment-scrub" type="range" min={0} max={endS} step={0.01} value={tick / 100} aria-label="Moment of the replay" aria-valuetext={spokenRow(replayed.rowAt(tick))}
         onInput={({ currentTarget }) => { cursor.value = Number(currentTarget.value); }}

@@ -2,9 +2,8 @@
  * Words of the outside: messages to read and callouts to answer. Which are due is read from the world; how long each
  * is shown follows from when it came and from the answers in the log. Nothing of it is in the state of the model.
  */
-import { ASYMMETRY_LIST, choicesOf, hasActed, isAsking, listReading, replyTo, ticksOf, type Asking, type Entry, type World } from '../../sim/index.js';
+import { ASYMMETRY_LIST, choicesOf, hasActed, isAsking, listReading, replyTo, ticksOf, type Asking, type Command, type Entry, type World } from '../../sim/index.js';
 import type { Talk } from '../view/picture.js';
-import type { Filed } from './session.js';
 
 /** A cue that has come, and the tick in which it was first seen to have acted. */
 export interface Cue {
@@ -20,7 +19,8 @@ type Event = NonNullable<Entry['event']>;
 type Message = Extract<Event, { do: 'message' }>;
 type Told = Message | Extract<Event, { do: 'tellGoAround' }>;
 const isTold = (event: Event | null): event is Told => event?.do === 'message' || event?.do === 'tellGoAround';
-const isSaid = ({ event }: Entry): boolean => isTold(event) || isAsking(event);
+/** Whether an entry puts words before the trainee. */
+export const isSaid = ({ event }: Entry): boolean => isTold(event) || isAsking(event);
 
 /** The cues that have come by this world, each with its tick. One that a rewind took back is gone again. */
 export function cuesOf(before: readonly Cue[], { fixed, state }: World): readonly Cue[] {
@@ -45,7 +45,7 @@ type Shown = Span & Cue & Pick<Talk, 'text' | 'answers' | 'acts'> & { readonly e
  * a message waits its turn.
  * @param list behind a split that was called the asymmetry list is read
  */
-export function talkNow(cues: readonly Cue[], { fixed, state }: World, log: readonly Filed[], list = false): Talk | null {
+export function talkNow(cues: readonly Cue[], { fixed, state }: World, log: readonly Command[], list = false): Talk | null {
   const line = list ? lineNow(state.splitCallTick, log, state.tick) : null;
   if (cues.length === 0) return line;
   const events = [...cues].sort((a, b) => a.tick - b.tick || a.place - b.place).map((cue) => ({ ...cue, event: fixed.agenda.entries[cue.place]?.event ?? null }));
@@ -65,7 +65,7 @@ export function talkNow(cues: readonly Cue[], { fixed, state }: World, log: read
 const LIST_ID = 1000;
 
 /** The line of the asymmetry list that is to be read next; null before a call and behind the last. */
-function lineNow(splitCallTick: number, log: readonly Filed[], now: number): Talk | null {
+function lineNow(splitCallTick: number, log: readonly Command[], now: number): Talk | null {
   if (splitCallTick < 0) return null;
   const { lines } = listReading(log, splitCallTick, now);
   const line = ASYMMETRY_LIST[lines];
@@ -87,7 +87,7 @@ function open(event: Asking, cue: Cue, groundM: number): Shown {
 }
 
 /** An answer closes the oldest open callout that offers it, as in the score. */
-function closed(callouts: readonly Shown[], log: readonly Filed[], now: number): Shown[] {
+function closed(callouts: readonly Shown[], log: readonly Command[], now: number): Shown[] {
   const given = new Map<number, number>();
   for (const filed of log) {
     if (filed.rank !== 2 || filed.tick >= now) continue;

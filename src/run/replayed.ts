@@ -3,6 +3,7 @@ import { ready, type RunRecord } from '../../sim/files/index.js';
 import { commandsOfRecord, timelineOf } from '../../sim/index.js';
 import type { Picture } from '../view/picture.js';
 import { holdHasLetGo } from './cautions.js';
+import { heardIn } from './heard.js';
 import { panelOf, pictureOf } from './picture.js';
 
 export function replayedOf(record: RunRecord) {
@@ -10,6 +11,7 @@ export function replayedOf(record: RunRecord) {
   const scenario = ready(record.scenario, airframe);
   const timeline = timelineOf(record);
   const log = commandsOfRecord(record);
+  const heard = heardIn(timeline.at, log, scenario.procedure.list ?? false);
   return {
     endTick: timeline.endTick,
     panel: panelOf(airframe, timeline.at(0)),
@@ -18,7 +20,7 @@ export function replayedOf(record: RunRecord) {
     pictureAt(tick: number, truth: boolean): Picture {
       const world = timeline.at(tick);
       const picture = pictureOf(world, airframe, scenario, {
-        blank: false, frozen: false, coverOpen: false, talk: null, training: false, holdLetGo: holdHasLetGo(log, scenario.speedHold, world.state.tick),
+        blank: false, frozen: false, coverOpen: false, talk: heard(tick), training: false, holdLetGo: holdHasLetGo(log, scenario.speedHold, world.state.tick),
       });
       // Behind the run, the angle that decides may be seen.
       const shown = { ...picture, hornTlaDeg: timeline.rowAt(tick).hornTlaDeg };

@@ -4,15 +4,18 @@ import type { Acted } from '../../../../sim/index.js';
 import type { Moment } from '../../moments.js';
 
 const EVENT_WORDS: Readonly<Partial<Record<string, string>>> = {
-  descend: 'descends', level: 'levels off', selectSpeed: 'speed selected', failEngine: 'engine stops', message: 'message', setGear: 'gear lever',
+  descend: 'descends', level: 'levels off', selectSpeed: 'speed selected', failEngine: 'engine stops', setGear: 'gear lever',
   returnMainDrive: 'normal drive back', freeze: 'freeze', loseMainDrive: 'normal drive lost', clear: 'fault ends', selectHeading: 'heading selected',
 };
+
+/** What the charts mark themselves, under no name. */
+const TOLD: readonly string[] = ['message', 'tellGoAround'];
 
 /** Faults and events where they acted. Callouts are marked by the charts themselves. */
 export function actedMoments({ faults, events }: Pick<ReadyScenario, 'faults' | 'events'>, acted: Acted): Moment[] {
   return [
     ...faults.flatMap(({ name }, index): Moment[] => at(acted.faults[index], `fault ${name}`, 'failure', 2)),
-    ...events.flatMap((event, index): Moment[] => (event.do === 'callout' ? [] : at(acted.events[index], event.name ?? EVENT_WORDS[event.do] ?? event.do, 'other', 3))),
+    ...events.flatMap((event, index): Moment[] => (event.do === 'callout' || (TOLD.includes(event.do) && event.name === undefined) ? [] : at(acted.events[index], event.name ?? EVENT_WORDS[event.do] ?? event.do, 'other', 3))),
   ];
 }
 
