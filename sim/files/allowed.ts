@@ -35,7 +35,7 @@ function number(shape: NumberShape): string {
 }
 
 /** Range with its unit: "from 60 to 400 kt", "in kt"; empty where there is neither. */
-export function rangeText({ min, max, unit }: NumberShape): string {
+function rangeText({ min, max, unit }: NumberShape): string {
   const ends = [Number.isFinite(min) ? `from ${min}` : '', Number.isFinite(max) ? `${Number.isFinite(min) ? 'to' : 'up to'} ${max}` : ''];
   const range = ends.filter((end) => end !== '').join(' ');
   if (unit === '1') return range;

@@ -11,7 +11,7 @@ export function broken(rules: readonly Rule[]): Misfit[] {
   return rules.filter(([holds]) => !holds).map(([, path, allowed]) => ({ path: partsOf(path), allowed }));
 }
 
-export const partsOf = (path: string): (string | number)[] =>
+const partsOf = (path: string): (string | number)[] =>
   path.split('.').map((part) => (/^\d+$/.test(part) ? Number(part) : part));
 
 /** One misfit for each place where a list does not go the way it must. `goes` compares a value with the one before. */

@@ -5,7 +5,7 @@ import { text } from './quantity.js';
 const FAR = 1e6;
 const number = (description: string, min = -FAR) => z.number().check(z.gte(min), z.lte(FAR), z.meta({ description, unit: '1' }));
 
-export const parameterSchema = z.strictObject({
+const parameterSchema = z.strictObject({
   name: z.string().check(
     z.regex(/^[a-zA-Z][a-zA-Z0-9]{0,31}$/, 'a letter, then letters and digits, at most 32 in all'),
     z.meta({ description: 'Its name; a number of the file takes it as { "parameter": "name" }.' }),
@@ -26,7 +26,7 @@ export const parameterSchema = z.strictObject({
 export type Parameter = z.infer<typeof parameterSchema>;
 
 /** Most parameters of a file: every two of them are tried together at their ends. */
-export const MOST_PARAMETERS = 8;
+const MOST_PARAMETERS = 8;
 
 export const parametersSchema = z.array(parameterSchema).check(
   z.maxLength(MOST_PARAMETERS),

@@ -8,14 +8,10 @@ import { isOnGrid } from '../units.js';
 // Generated code would trip a strict content policy once a page; interpreted schemas do not.
 z.config({ jitless: true });
 
-export interface QuantityMeta {
-  /** What the number means, in one line. */
-  readonly description: string;
-  /** Unit as written in key names: kt, ft, deg, s, t, Nm, ...; '1' for a pure number. */
-  readonly unit: string;
-}
-
-/** A finite number in [min, max], carrying unit and meaning. */
+/**
+ * A finite number in [min, max]. `description` says in one line what it means; `unit` is as written in key names (kt, ft, deg, s, t, Nm),
+ * '1' for a pure number. Both are carried in the schema's metadata.
+ */
 export function quantity(description: string, unit: string, min: number, max: number) {
   return z.number().check(z.gte(min), z.lte(max), z.meta({ description, unit }));
 }

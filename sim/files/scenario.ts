@@ -58,7 +58,7 @@ const procedure = z.strictObject({
 });
 
 /** Headings under which the first page lists drills. None may tell what goes wrong. */
-export const GROUP_WORDS = [
+const GROUP_WORDS = [
   'holds', 'calls', 'steps', 'clean', 'finding', 'retraction', 'around', 'thrust', 'engine', 'ice', 'motor', 'driving', 'workload', 'measuring', 'other',
 ] as const;
 

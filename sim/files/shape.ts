@@ -21,14 +21,14 @@ export interface NumberShape extends Common {
   /** What a refinement asks beyond the range, in its own words. */
   rules: string[];
 }
-export interface TextShape extends Common { kind: 'text'; max: number | undefined; pattern: string | undefined }
-export interface WordShape extends Common { kind: 'word'; words: (string | number)[] }
-export interface FlagShape extends Common { kind: 'flag' }
+interface TextShape extends Common { kind: 'text'; max: number | undefined; pattern: string | undefined }
+interface WordShape extends Common { kind: 'word'; words: (string | number)[] }
+interface FlagShape extends Common { kind: 'flag' }
 export interface ObjectShape extends Common { kind: 'object'; keys: ReadonlyMap<string, Key> }
 export interface ListShape extends Common { kind: 'list'; min: number; max: number | undefined; item: Shape }
 /** One of several objects, told apart by the word under the key `by`. */
 export interface ChoiceShape extends Common { kind: 'choice'; by: string; options: ReadonlyMap<string, ObjectShape> }
-export interface EitherShape extends Common { kind: 'either'; options: Shape[] }
+interface EitherShape extends Common { kind: 'either'; options: Shape[] }
 
 export interface Key {
   /** Made when asked for: triggers hold triggers. */

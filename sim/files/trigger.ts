@@ -67,7 +67,7 @@ export const triggerSchema: z.ZodMiniType<Trigger> = z.strictObject({
 );
 
 /** Most times that one fault or event may act. */
-export const MOST_TIMES = 20;
+const MOST_TIMES = 20;
 
 /** Keys of whatever may act more than once. */
 export const repeats = {

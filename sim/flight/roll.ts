@@ -8,7 +8,7 @@ import { RHO0 } from './atmosphere.js';
 import type { FlightNumbers } from './numbers.js';
 
 /** Effective twist, deg, of a flap angle: thin-aerofoil effectiveness that fades with angle. Sign kept. */
-export const effectiveDeg = (n: FlightNumbers, deg: number): number =>
+const effectiveDeg = (n: FlightNumbers, deg: number): number =>
   n.flapEffect * deg * (n.flapEffectBase + n.flapEffectPerDeg2 * deg * deg);
 
 /** Roll moment coefficient of the split: left side further out rolls right (positive). */

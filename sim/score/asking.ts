@@ -29,8 +29,8 @@ const HEIGHT_STEP_FT = 500;
 
 /** A heading in words: three figures, 001 to 360. */
 export const headingWords = (deg: number): string => `heading ${String(((Math.floor(deg + 0.5) + 359) % 360) + 1).padStart(3, '0')}`;
-export const heightWords = (ft: number): string => `${Math.floor(ft + 0.5)} ft`;
-export const NOTED = 'noted';
+const heightWords = (ft: number): string => `${Math.floor(ft + 0.5)} ft`;
+const NOTED = 'noted';
 
 const heading = (deg: number): Choice => {
   const toDeg = ((deg + 359) % 360) + 1;

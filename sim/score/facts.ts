@@ -37,7 +37,7 @@ export interface Gatherer {
 }
 
 /** A call counts for a release or an arrival up to this long behind it, ticks. */
-export const CALL_TICKS = 500;
+const CALL_TICKS = 500;
 
 /** Whether a call came at most 5 s behind a moment; one before it counts as well. */
 export const calledBehind = (callTick: number, tick: number): boolean => callTick >= 0 && callTick - tick <= CALL_TICKS;

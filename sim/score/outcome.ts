@@ -5,9 +5,9 @@ import { ONE_DEGREE } from './events.js';
 import { calledBehind, type Facts } from './facts.js';
 
 /** A release sooner after onset than this cannot be a reaction, ticks: the shortest simple reaction, 0.15 s. */
-export const SOONEST_TICKS = 15;
+const SOONEST_TICKS = 15;
 /** Whether a split was called at or within 5 s of the release. */
-export const calledInTime = (facts: Facts): boolean =>
+const calledInTime = (facts: Facts): boolean =>
   facts.releaseTick >= 0 && calledBehind(facts.splitCallTick, facts.releaseTick);
 
 /** An arrival counts as one unless a split was called with it. */

@@ -5,7 +5,7 @@ import { copyState } from '../state.js';
 import type { ReadySet } from './ready.js';
 
 /** Share of roll authority at the limit, %, and the grid of limits, deg. */
-export const AT_LIMIT_PCT = 20;
+const AT_LIMIT_PCT = 20;
 const GRID_DEG = 0.5;
 
 /**

@@ -25,7 +25,7 @@ export interface JudgedTrial extends Trial {
 }
 
 /** No release sooner behind onset is a reaction, s. Source: simple visual reactions, Woods et al. 2015, Front. Hum. Neurosci. 9:131. */
-export const SOONEST_S = 0.15;
+const SOONEST_S = 0.15;
 const TOUCH = 1e-9;
 
 /** Time behind onset from which on a release counts as a reaction, s. @param seenDeg growth below which nothing can be seen, deg */

@@ -18,7 +18,7 @@ export interface Part {
 }
 
 /** Who flies the parts that tell how hard the scenario is. */
-export const FLOWN_BY: Readonly<Record<'ordinary' | 'held', TraineeName>> = { ordinary: ORDINARY, held: HOLDS_ON };
+const FLOWN_BY: Readonly<Record<'ordinary' | 'held', TraineeName>> = { ordinary: ORDINARY, held: HOLDS_ON };
 
 /** The parts of a sweep of `runs` runs, at most `size` runs each. */
 export function partsOf(runs: number, size: number): Part[] {

@@ -1,6 +1,6 @@
 /** How one figure is spread over the runs of a sweep: quantiles and a histogram. Sums run in the order of the runs. */
 
-export interface Bin {
+interface Bin {
   readonly from: number;
   /** Not in it. */
   readonly to: number;

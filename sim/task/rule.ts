@@ -17,7 +17,7 @@ export interface TakenBack {
 }
 
 /** Ticks of the run that are no ticks of the flight at a tick. */
-export function lostBy(turns: readonly TakenBack[], tick: number): number {
+function lostBy(turns: readonly TakenBack[], tick: number): number {
   let by = 0;
   for (let i = 0; i < turns.length; i += 1) if ((turns[i] as TakenBack).from <= tick) by = (turns[i] as TakenBack).by;
   return by;

@@ -10,7 +10,7 @@ export interface Mark {
   readonly rank: number;
 }
 
-export const ROW = 20;
+const ROW = 20;
 const MOST_ROWS = 5;
 const SIZE = 13;
 

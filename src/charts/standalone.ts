@@ -7,7 +7,7 @@ const SVG = 'http://www.w3.org/2000/svg';
 const MARGIN = 24;
 /** Room for the words at the foot, px. */
 const FOOT = 28;
-export const FACES = "Inter, system-ui, 'Helvetica Neue', Arial, sans-serif";
+const FACES = "Inter, system-ui, 'Helvetica Neue', Arial, sans-serif";
 
 export interface Standalone {
   readonly text: string;

@@ -9,7 +9,7 @@ export type PadIntent = Bindable | 'pause';
 export const PAD_INTENTS: readonly PadIntent[] = [...BINDABLE, 'pause'];
 
 /** Intents that have two places, so that a switch that stays can stand for them. */
-export const PLACED = ['guard', 'arm', 'extend', 'retract', 'gear', 'speedHold'] as const satisfies readonly PadIntent[];
+const PLACED = ['guard', 'arm', 'extend', 'retract', 'gear', 'speedHold'] as const satisfies readonly PadIntent[];
 export const mayStay = (does: PadIntent): boolean => PLACED.some((one) => one === does);
 
 export interface PadSwitch {

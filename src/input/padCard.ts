@@ -8,7 +8,7 @@ const LEVERS: Readonly<Record<PadLever, readonly [words: string, begins: string]
   lever: ['flap lever, by its detents', 'at flaps up'], roll: ['roll control', 'full left'],
 };
 
-export const padWords = (does: PadUse['does']): string => (does === 'pause' ? 'pause' : does in LEVERS ? LEVERS[does as PadLever][0] : DOES[does as Bindable]);
+const padWords = (does: PadUse['does']): string => (does === 'pause' ? 'pause' : does in LEVERS ? LEVERS[does as PadLever][0] : DOES[does as Bindable]);
 
 /** Pause belongs to the sound and the page's own. */
 const SWITCHES: readonly (readonly [name: string, does: readonly PadIntent[]])[] = GROUPS.map(([name, intents]) => (name === 'Sound' ? ['Sound and page', [...intents, 'pause']] : [name, intents]));

@@ -19,7 +19,7 @@ export type ReadPads = () => readonly PadNow[];
  * device: stamped with the time the browser had it from the device. frame: stamped with the reading that saw it, once a
  * frame. A frame's own stamp lies before its reading, and could make a release earlier than it was.
  */
-export type PadClock = 'device' | 'frame';
+type PadClock = 'device' | 'frame';
 
 export type PadEvent = { readonly index: number; readonly id: string; readonly stampMs: number; readonly clock: PadClock } & (
   | { readonly what: 'button'; readonly button: number; readonly on: boolean }

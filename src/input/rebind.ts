@@ -1,7 +1,7 @@
 /** Changing a key: whether it is free, whose it is otherwise, and what exchanging the two comes to. Pure. */
 import { BINDABLE, changesOf, DEFAULT_BINDINGS, intentOn, mayHave, type Bindable, type Bindings, type Stroke } from './keys.js';
 
-export type Changes = Readonly<Record<string, Stroke>>;
+type Changes = Readonly<Record<string, Stroke>>;
 
 export type Rebound =
   | { readonly what: 'put'; readonly changes: Changes }

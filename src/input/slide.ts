@@ -10,7 +10,7 @@ import { controlOf, handOf } from './deck.js';
 import type { Foreseen } from './foreseen.js';
 import { rollTo, selectTo, STEPS, thrustTo, type Now } from './acts.js';
 
-export const SLIDES = ['leftThrust', 'bothThrust', 'rightThrust', 'selectSpeed', 'roll'] as const;
+const SLIDES = ['leftThrust', 'bothThrust', 'rightThrust', 'selectSpeed', 'roll'] as const;
 export type Slide = (typeof SLIDES)[number];
 
 const isSlide = (control: string | null): control is Slide => SLIDES.some((slide) => slide === control);

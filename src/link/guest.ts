@@ -23,7 +23,7 @@ export interface Sent {
   readonly refused: string | null;
 }
 
-export type Stage = 'seeking' | 'joining' | 'live' | 'over' | 'gone' | 'otherModel';
+type Stage = 'seeking' | 'joining' | 'live' | 'over' | 'gone' | 'otherModel';
 
 /** All that a desk knows. A new value whenever something of it has changed. */
 export interface DeskView {

@@ -4,7 +4,7 @@ import { advance, byOrder, expand, withDesk, type Command, type World } from '..
 
 type Snapshot = Extract<RoomMessage, { kind: 'snapshot' }>;
 type Step = Extract<RoomMessage, { kind: 'step' }>;
-export type Mirrored = Command & { readonly by?: string };
+type Mirrored = Command & { readonly by?: string };
 
 export interface Mirror {
   readonly title: string;

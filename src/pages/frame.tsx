@@ -17,7 +17,7 @@ const systemIsDark = signal(dark.matches);
 dark.addEventListener('change', () => { systemIsDark.value = dark.matches; });
 
 /** The other colours: what is pressed is what one gets. As the system is chosen on the set-up page. */
-export function LookButton() {
+function LookButton() {
   const night = look.value === 'night' || (look.value === 'system' && systemIsDark.value);
   return (
     <button class="plain look" type="button" onClick={() => { look.value = night ? 'day' : 'night'; }}>
@@ -31,7 +31,7 @@ export function LookButton() {
 }
 
 /** The name of the house: the two pointers, one in the other. */
-export const Mark = () => (
+const Mark = () => (
   <svg class="mark" viewBox="0 0 34 20" width="34" height="20" aria-hidden="true">
     <path class="mark-open" d="M1 7.5H19V2.5L32.5 10L19 17.5V12.5H1Z" />
     <path class="mark-solid" d="M1 9.1H21V6.6L29 10L21 13.4V10.9H1Z" />

@@ -133,10 +133,10 @@ export interface Instruments {
   close(): void;
 }
 
-export type SoundName = 'horn' | 'autopilotOff';
+type SoundName = 'horn' | 'autopilotOff';
 
 /** Called while long work goes on: how much is done, and of how much. */
-export type Progress = (done: number, all: number) => void;
+type Progress = (done: number, all: number) => void;
 
 export interface House {
   /** The keys as they stand. */

@@ -54,7 +54,7 @@ function Proved({ one, facts, cursor }: { one: ProcedureItem; facts: Facts; curs
 }
 
 /** How the second task went, in one line. */
-export function besideWords({ callouts }: Pick<Facts, 'callouts'>): string {
+function besideWords({ callouts }: Pick<Facts, 'callouts'>): string {
   const due = callouts.filter(({ ok }) => ok !== null);
   if (due.length === 0) return 'Nothing was due before the run ended.';
   const right = due.filter(({ ok }) => ok === true);

@@ -136,8 +136,8 @@ function failedHand(facts: Facts, run: Run): string[] {
 }
 
 /** What a second sooner or later would have cost; not known of a run that was stopped before it could cost it. */
-export const secondMore = ({ flight, oneSecondMore }: Facts): Facts['oneSecondMore'] => (flight.end.why === 'stopped' ? null : oneSecondMore);
-export const secondSooner = ({ flight, oneSecondSooner }: Facts): Facts['oneSecondMore'] => (flight.end.why === 'stopped' ? null : oneSecondSooner);
+const secondMore = ({ flight, oneSecondMore }: Facts): Facts['oneSecondMore'] => (flight.end.why === 'stopped' ? null : oneSecondMore);
+const secondSooner = ({ flight, oneSecondSooner }: Facts): Facts['oneSecondMore'] => (flight.end.why === 'stopped' ? null : oneSecondSooner);
 
 /** What it cost, and what a second more or less would have. */
 export function cost(facts: Facts): string {

@@ -19,7 +19,7 @@ const texts = import.meta.glob<string>('../../scenarios/courses/*.json', { query
 let shelved: Shelves | null = null;
 
 /** What a course may name. */
-export function shelves(): Shelves {
+function shelves(): Shelves {
   if (shelved !== null) return shelved;
   const [airframes, drills] = [airframesOnShelf(), drillsOnShelf()];
   const named = new Map(sets().map(({ name, of }) => [name, of.set] as const));

@@ -13,9 +13,9 @@ export type Filed = Command & { readonly stampMs: number; readonly by?: string }
 export type Mark = RunRecord['marks'][number];
 
 /** How far behind an act may come and still be filed exactly, ticks. */
-export const WINDOW = 25;
+const WINDOW = 25;
 /** A frame that comes this much later than the one before is a stall: the clock stops, nothing is caught up. */
-export const STALL_TICKS = 25;
+const STALL_TICKS = 25;
 
 interface Kept {
   readonly world: World;
@@ -138,7 +138,7 @@ export function file(session: Session, stampMs: number, act: Act): Session {
 }
 
 /** With another log: what a desk did in it stands in every world of the run. @throws RangeError for what cannot be done */
-export function logged(session: Session, log: readonly Filed[]): Session {
+function logged(session: Session, log: readonly Filed[]): Session {
   if (!log.some(({ rank }) => rank === 1)) return { ...session, log };
   const { fixed } = withDesk(session.start, log);
   return {

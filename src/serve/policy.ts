@@ -29,7 +29,7 @@ const policyText = (rules: Record<string, string>): string =>
     .join('; ');
 
 export const contentPolicy = policyText(strictRules);
-export const developmentContentPolicy = policyText(developmentRules);
+const developmentContentPolicy = policyText(developmentRules);
 
 /** Cross-origin isolation: without it the browser's clock is coarser (0.1 ms and more instead of 5 microseconds). */
 const isolation = {

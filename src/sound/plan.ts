@@ -5,7 +5,7 @@
  * four or more prominent harmonic components from 1000 to 4000 Hz, changing one to three times a second, its first half
  * second like that of no other. `tests/sound` and the browser measure them on what is rendered.
  */
-export interface Note {
+interface Note {
   /** From the start of the cycle, s. */
   readonly atS: number;
   /** Rise and fall are within it. */

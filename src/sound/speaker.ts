@@ -20,7 +20,7 @@ export interface Speaker {
 const EASE_S = 0.01;
 
 /** Half the way of a slide is to sound half as loud: the ear goes by ratios. */
-export const gainOf = (part: number): number => part * part;
+const gainOf = (part: number): number => part * part;
 
 interface Playing {
   readonly context: AudioContext;

@@ -15,7 +15,7 @@ export interface Heard {
 /** A cause must be heard within this time, s. */
 export const LATE_S = 0.1;
 
-export interface Playing {
+interface Playing {
   readonly name: SoundName;
   readonly sinceS: number;
 }

@@ -18,7 +18,7 @@ export type AnyFile =
   | { kind: 'trainee'; value: TraineeFile }
   | { kind: 'set'; value: SetFile }
   | { kind: 'course'; value: CourseFile };
-export type Kind = AnyFile['kind'];
+type Kind = AnyFile['kind'];
 
 const nothing = () => [];
 const noDrills: ScenarioLookup = () => undefined;
@@ -100,7 +100,7 @@ function after<T>(parsed: { ok: true; parsed: Parsed } | Refused, read: (parsed:
 }
 
 /** What kind of file this is meant to be: told by the one key that only this kind has. */
-export function kindOf({ value }: Parsed): Kind | null {
+function kindOf({ value }: Parsed): Kind | null {
   if (Array.isArray(value)) return 'inputs';
   if (value === null || typeof value !== 'object') return null;
   if ('digest' in value || 'commands' in value) return 'record';

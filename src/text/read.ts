@@ -8,7 +8,7 @@ import { readTree } from './syntax.js';
 import { type Json, locator, valuesOf } from './values.js';
 
 /** The format this Evenhand reads and writes. */
-export const FORMAT = 1;
+const FORMAT = 1;
 
 /** A text whose grammar is right: its tree, its values, and keys that stand twice. */
 export interface Parsed {

@@ -9,7 +9,7 @@ import { scan } from './scan.js';
 import { shapeAt, wordsOf } from './shape-at.js';
 import { type Json, locator } from './values.js';
 
-export interface Suggestion {
+interface Suggestion {
   /** As it is listed. */
   readonly label: string;
   /** As it is written. */

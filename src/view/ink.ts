@@ -19,7 +19,7 @@ export function readInk(element: HTMLElement): Ink {
 }
 
 /** `rgb(1, 2, 3)`, with or without a fourth part, as a 24-bit number. */
-export function colourOf(text: string): number {
+function colourOf(text: string): number {
   const parts = /^rgba?\((\d+)[ ,]+(\d+)[ ,]+(\d+)/.exec(text);
   if (parts === null) throw new Error(`a colour that is not rgb: ${text}`);
   return (Number(parts[1]) << 16) | (Number(parts[2]) << 8) | Number(parts[3]);

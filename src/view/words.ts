@@ -1,7 +1,7 @@
 /** Readings as words, for whoever hears the drill instead of seeing it, and the labels both share. */
 
 /** What the eye takes from the fan at best: half of its finest division, deg. Nothing is spoken finer. */
-export const SPOKEN_DEG = 0.5;
+const SPOKEN_DEG = 0.5;
 
 export const spokenDeg = (deg: number): string => {
   const rounded = Math.round(deg / SPOKEN_DEG) * SPOKEN_DEG;
@@ -14,7 +14,7 @@ export const knots = (kt: number): string => `${Math.round(kt)} knots`;
 /** A height in whole feet, written everywhere as a clearance and a brief write it: 5600. Adding zero turns a minus zero into a plain one. */
 export const feet = (value: number): string => String(Math.round(value) + 0);
 
-export const wholeDeg = (deg: number): string => `${Math.round(deg)}°`;
+const wholeDeg = (deg: number): string => `${Math.round(deg)}°`;
 
 export const PATH_WORDS = { level: 'level', down: 'descending', up: 'climbing' } as const;
 export const GEAR_WORDS = { up: 'up', moving: 'moving', down: 'down and locked' } as const;

@@ -6,7 +6,7 @@ import { appUrl, openApp, type App, type OpenOptions } from './harness.js';
 /** The first drill's own title, by which its text is found in the shelf. */
 const FIRST = 'A side stops on the way to 16';
 
-export const START = { massT: 48, altitudeFt: 5600, groundFt: 700, speedKt: 167, flapDeg: 4, flapLeverDeg: 16, leadingEdge: 'out' };
+const START = { massT: 48, altitudeFt: 5600, groundFt: 700, speedKt: 167, flapDeg: 4, flapLeverDeg: 16, leadingEdge: 'out' };
 
 /** A scenario with everything plain; each key open to change. */
 export const plain = (keys: Record<string, unknown> = {}): Record<string, unknown> => {

@@ -3,13 +3,13 @@ import { composeRecord, flownRecord, type DeskAct, type Grades, type RunRecord }
 import { debriefOf } from '../../sim/index.js';
 import { FAULTS_OF_THE_JOB, flown, type FlownRun } from './flown.js';
 
-export const DESK_ACTS: readonly (readonly [atS: number, act: DeskAct])[] = [
+const DESK_ACTS: readonly (readonly [atS: number, act: DeskAct])[] = [
   [4, { do: 'remark', label: 'good scan', text: 'Both pointers, then the speed, then back.' }],
   [6, { do: 'callout', text: 'How many on board?', answers: ['16', '61'], right: '61', withinS: 10 }],
   [11, { do: 'prompted' }],
   [14.5, { do: 'remark', label: 'late release' }],
 ];
-export const GRADES: Grades = { grades: [{ item: 'Letting go', anchor: 2, note: 'Waited to be sure.' }, { item: 'Workload', anchor: 3 }, { item: 'Cabin briefing', anchor: 4 }], note: 'Again with questions, next time.' };
+const GRADES: Grades = { grades: [{ item: 'Letting go', anchor: 2, note: 'Waited to be sure.' }, { item: 'Workload', anchor: 3 }, { item: 'Cabin briefing', anchor: 4 }], note: 'Again with questions, next time.' };
 
 /** @param grades null: none was given */
 export function liveRun(grades: Grades | null = GRADES, desk = DESK_ACTS): FlownRun {

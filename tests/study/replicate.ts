@@ -9,7 +9,7 @@ import { judgeTrial } from '../../sim/stats/trial.js';
 import { flySet, PLANS, WATCHERS, type Known, type SetPlan } from './watcher.js';
 
 /** A watcher drawn from the prior of the fit; false releases evenly between .06 and .36 a minute. */
-export function drawWatcher(seed: number): Known {
+function drawWatcher(seed: number): Known {
   const throwDice = dice(seed, 'study-prior');
   const of = ({ mean, sd }: { mean: number; sd: number }): number => Math.exp(mean + sd * throwDice.normal());
   return {

@@ -2,8 +2,6 @@
 import type { Coverage, Held } from './coverage.js';
 import { PLANS, WATCHERS } from './watcher.js';
 
-export { coverage, NOTHING, together } from './coverage.js';
-
 export interface Part {
   readonly plan: string;
   /** null: drawn from the prior of the fit, each set another. */

@@ -35,7 +35,7 @@ export interface OrderHorn {
 }
 
 /** Spans in which the horn sounded, one for each change of whether it may be silenced. */
-export function hornSpansOf({ course, downS }: Approach): HornSpan[] {
+function hornSpansOf({ course, downS }: Approach): HornSpan[] {
   const spans: HornSpan[] = [];
   for (const [index, { horn, atS, tlaDeg, flapDeg }] of course.entries()) {
     if (horn === 0) continue;

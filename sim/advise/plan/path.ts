@@ -5,7 +5,7 @@ import { PATH_DEG, SCREEN_FT } from './approach.js';
 
 const angle = -PATH_DEG * RAD;
 /** Tangent of the path. */
-export const PATH_SLOPE = sin(angle) / sin(PI / 2 - angle);
+const PATH_SLOPE = sin(angle) / sin(PI / 2 - angle);
 
 /** Rate of descent on the path at a speed over the ground, ft/min. */
 export const descentFtPerMin = (groundSpeedKt: number): number => (groundSpeedKt * KT / FT) * 60 * PATH_SLOPE;

@@ -10,7 +10,7 @@ import { flyScript, type Do, type Script } from './script.js';
 /** Fast enough to retract, kt below the speed asked for. */
 const NEAR_KT = 2;
 
-export interface RetractStep {
+interface RetractStep {
   readonly settingDeg: number;
   /** Accelerate to this first: the manoeuvre speed of the setting to come, kt. */
   readonly speedKt: number;

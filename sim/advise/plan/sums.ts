@@ -47,7 +47,7 @@ function totalWords({ touch, steps, totalS }: Plan): string {
   return `${parts.join('; ')}; both there at ${n(totalS ?? 0)} s`;
 }
 
-export function hornWords(horn: readonly OrderHorn[], order: Order): string {
+function hornWords(horn: readonly OrderHorn[], order: Order): string {
   return horn.filter((one) => one.order === order).map(({ place, spans, whole }) => {
     const where = place === 'level' ? 'level' : 'on the path';
     if (spans.length === 0) return `${where} silent${whole ? '' : ' (not done before the runway)'}`;

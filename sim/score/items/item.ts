@@ -34,7 +34,7 @@ export interface Watcher {
 type Figure = Partial<Pick<ProcedureItem, 'value' | 'limit' | 'unit'>>;
 
 /** Seconds of a tick; null for one that never came. */
-export const secondOf = (tick: number): number | null => (tick < 0 ? null : tick / 100);
+const secondOf = (tick: number): number | null => (tick < 0 ? null : tick / 100);
 
 /** An item with the tick that proves it. Of one that was not asked for nothing else is told. */
 export const itemOf = (item: ProcedureItem['item'], ok: boolean | null, tick: number, { value = null, limit = null, unit = null }: Figure = {}): ProcedureItem =>

@@ -7,8 +7,8 @@ import type { State } from '../../state.js';
 import { itemOf, type Watcher } from './item.js';
 
 /** The manoeuvre speed is kept to this much above and below, kt. Invented. */
-export const ABOVE_KT = 10;
-export const BELOW_KT = 5;
+const ABOVE_KT = 10;
+const BELOW_KT = 5;
 
 /**
  * Manoeuvre speed of what is out, kt: of the largest setting that both sides have reached. It stays where a side is then

@@ -15,7 +15,7 @@ interface Moment extends Kept {
 }
 
 /** What the text comes to at this moment. */
-export interface Reading {
+interface Reading {
   /** In the order of the text. */
   readonly problems: readonly Problem[];
   /** Further problems that are not listed. */
@@ -27,7 +27,7 @@ export interface Reading {
 }
 
 /** A document as it is opened. */
-export interface Document {
+interface Document {
   readonly kind: BenchKind;
   /** Name of its file, without ending. */
   readonly name: string;

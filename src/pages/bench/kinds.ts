@@ -6,7 +6,7 @@ import { type Read, readAirframe, readScenario, readSet, readTrainee } from '../
 import { emptyAirframe, emptyScenario, emptySet, emptyTrainee } from './blank.js';
 
 /** What a sound file of each kind comes to. */
-export interface BenchValues {
+interface BenchValues {
   scenario: Scenario;
   set: SetFile;
   trainee: TraineeFile;

@@ -34,7 +34,7 @@ export interface CourseCard {
   readonly steps: readonly StepCard[];
 }
 
-export type OpenedCourse =
+type OpenedCourse =
   | { readonly ok: true; readonly number: number }
   | { readonly ok: false; readonly name: string; readonly problems: readonly Problem[]; readonly more: number };
 

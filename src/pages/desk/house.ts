@@ -34,7 +34,7 @@ export interface DeskLive {
   readonly names: readonly string[];
 }
 
-export type DeskStage = 'seeking' | 'joining' | 'live' | 'over' | 'gone' | 'otherModel';
+type DeskStage = 'seeking' | 'joining' | 'live' | 'over' | 'gone' | 'otherModel';
 
 export interface DeskNow {
   readonly rooms: readonly Room[];

@@ -31,7 +31,7 @@ export type When = { readonly of: 'now' } | { readonly of: 'flapDeg' | 'heldS'; 
 
 const onGrid = (s: number): number => Math.round(s * 100) / 100;
 
-export function triggerOf(when: When, heldS: number): Trigger | undefined {
+function triggerOf(when: When, heldS: number): Trigger | undefined {
   switch (when.of) {
     case 'now': return undefined;
     case 'flapDeg': return { flapDeg: when.value };

@@ -7,7 +7,7 @@ const side = ({ side: of }: { side: string }): string => (of === 'drawn' ? 'a' :
 type Named = Pick<NonNullable<DueRow['fault']>, 'kind'> & { readonly side?: string; readonly ratio?: number; readonly mode?: string };
 
 /** A fault as its subject and what becomes of it. */
-export function faultWords(fault: Named): string {
+function faultWords(fault: Named): string {
   const of = { side: fault.side ?? '' };
   switch (fault.kind) {
     case 'disconnect': return `${side(of)} side stops`;

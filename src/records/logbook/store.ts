@@ -4,7 +4,7 @@ import type { FlownDraft, FlownSetting } from '../../../sim/files/index.js';
 import type { Attempt } from './attempt.js';
 import type { About, Entry } from './entry.js';
 
-export const VERSION = 2;
+const VERSION = 2;
 
 /**
  * An entry as it is kept. `back` is the time negated, so that a plain read of an index comes newest first; an entry that

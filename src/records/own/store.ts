@@ -2,8 +2,8 @@
 import { openDB, type DBSchema, type IDBPDatabase } from 'idb';
 import { troubleOf } from '../logbook/store.js';
 
-export const OWN_KINDS = ['scenario', 'set', 'trainee', 'course', 'airframe'] as const;
-export type OwnKind = (typeof OWN_KINDS)[number];
+const OWN_KINDS = ['scenario', 'set', 'trainee', 'course', 'airframe'] as const;
+type OwnKind = (typeof OWN_KINDS)[number];
 
 /** A file of one's own, without its text. */
 export interface OwnEntry {
@@ -43,7 +43,7 @@ interface Stores extends DBSchema {
 }
 export type OwnStore = IDBPDatabase<Stores>;
 
-export const VERSION = 1;
+const VERSION = 1;
 
 /** Opens the store, apart from the logbook's. @throws LogbookTrouble denied, newer */
 export async function openOwnStore(name = 'evenhand own'): Promise<OwnStore> {

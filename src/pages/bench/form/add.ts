@@ -20,7 +20,7 @@ export type ListName = keyof typeof LISTS;
 export const choiceOf = (list: ListName): ChoiceShape => (keyIn(KINDS.scenario.shape, list).shape as ListShape).item as ChoiceShape;
 
 /** How many there are. */
-export function countIn(draft: Draft, list: ListName): number {
+function countIn(draft: Draft, list: ListName): number {
   const found = valueAt(draft.json.value, [list]);
   return Array.isArray(found) ? found.length : 0;
 }

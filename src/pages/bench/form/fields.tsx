@@ -101,7 +101,7 @@ export function NumberField(props: FieldProps) {
 }
 
 /** Few words stand beside each other; more are in a list. One that may be left out can be. */
-export function WordField(props: FieldProps) {
+function WordField(props: FieldProps) {
   const { draft, path, of, label = labelOf(String(path.at(-1))) } = props;
   const { shape } = of;
   if (shape.kind !== 'word') return null;
@@ -145,7 +145,7 @@ export const Segments = <T extends string | number>({ name, choices, chosen, cho
   </span>
 );
 
-export function FlagField(props: FieldProps) {
+function FlagField(props: FieldProps) {
   const { draft, path, of, label = labelOf(String(path.at(-1))) } = props;
   const value = valueAt(draft.json.value, path);
   const wrong = problemsAt(draft, path).length > 0;
@@ -166,7 +166,7 @@ export const showWhole = ({ currentTarget }: { readonly currentTarget: HTMLEleme
 /** Long texts have room for it. */
 const LONG = 200;
 
-export function TextField(props: FieldProps) {
+function TextField(props: FieldProps) {
   const { draft, path, of, label = labelOf(String(path.at(-1))), aside } = props;
   const { shape } = of;
   if (shape.kind !== 'text') return null;

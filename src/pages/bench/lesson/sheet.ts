@@ -17,7 +17,7 @@ export interface Sheet {
 }
 
 /** A fault of the plan, and what is expected with it. */
-export interface Planned extends Expected {
+interface Planned extends Expected {
   readonly name: string;
   readonly does: string;
 }

@@ -10,7 +10,7 @@ import { openHand } from './hand.js';
 import { orderOf, readyOf, type FlightOrder } from './order.js';
 
 /** A run of so many seconds at most is flown at once: about two hundredths of a second of work on a common machine. */
-export const AT_ONCE_S = 300;
+const AT_ONCE_S = 300;
 
 export interface Seen {
   readonly order: FlightOrder;
