@@ -4,13 +4,13 @@ import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { CATALOGUE } from './faults.js';
 import { Page } from './frame.js';
-import type { DrillCard, House, KeyLine } from './house.js';
+import type { DrillCard, House } from './house.js';
+import { KeyCard } from './keycard.js';
 import { Parts } from './parts.js';
 import type { PlanOf } from './plan/house.js';
 import { PlanNote } from './plan/note.js';
 import { fragmentOf } from './route.js';
 import { fromFile, go, gone, left, record, started } from './session.js';
-import { bindings, letters } from './settings.js';
 import { SpeedTable } from './speeds.js';
 import { Unmeasured } from './size/unmeasured.js';
 
@@ -48,7 +48,7 @@ interface BriefedProps {
 
 /** The brief of whatever is flown. */
 export function Briefed({ house, card, title, kind, above, plan, start }: BriefedProps) {
-  const { brief, facts, rules, measuring, speeds, startKt, way, airframe } = card;
+  const { brief, facts, rules, measuring, workload, speeds, startKt, way, airframe } = card;
   return (
     <Page title={title} kind={kind}>
       <Left />
@@ -69,7 +69,7 @@ export function Briefed({ house, card, title, kind, above, plan, start }: Briefe
             <ul>{rules.map((rule) => <li key={rule}>{rule}</li>)}</ul>
           </section>
           <Parts airframe={airframe} />
-          <Keys card={house.keyCard(bindings.value)} />
+          <KeyCard house={house} asked={workload} />
         </div>
         <div>
           <h2 class="ruled">As you start</h2>
@@ -80,24 +80,6 @@ export function Briefed({ house, card, title, kind, above, plan, start }: Briefe
         </div>
       </div>
     </Page>
-  );
-}
-
-function Keys({ card }: { card: readonly KeyLine[] }) {
-  return (
-    <section aria-label="Keys">
-      <h2 class="ruled">Keys</h2>
-      <dl class="keys">
-        {card.map(({ keys, does, held }) => (
-          <div key={does}>
-            <dt>{keys.map((key) => <kbd key={key}>{key}</kbd>)}</dt>
-            <dd>{does}{held && <em> hold</em>}</dd>
-          </div>
-        ))}
-      </dl>
-      <p class="small">Mouse and touch: press what is drawn, and keep pressing the switch. Everything is also reached by Tab; on the switch, hold the space bar. All keys, and other ones: <a href="#/settings">set-up</a>.</p>
-      <label class="check"><input type="checkbox" checked={letters.value} onChange={({ currentTarget }) => { letters.value = currentTarget.checked; }} /> Letter keys act</label>
-    </section>
   );
 }
 

@@ -7,6 +7,7 @@ import type { Tab } from '../view/place.js';
 import type { Picture } from '../view/picture.js';
 import { SHORT_CAUTION } from './frame.js';
 import type { Cabin, Flown, Flying, House } from './house.js';
+import { AllKeys } from './keycard.js';
 import type { Route } from './route.js';
 import { fromFile, lastOwn, lastStep, record, route, started } from './session.js';
 import { bindings, latchedHold, letters, look, loudness, muted, pads, spokenPointers } from './settings.js';
@@ -172,7 +173,7 @@ export function Drill({ house, of, name, lock = null, over: isOver, left: isLeft
         {flying.value === null && failed.value === null && <p class="waiting">Getting ready …</p>}
         {failed.value !== null && <p class="waiting" role="alert">The drill could not start: {failed.value}</p>}
       </main>
-      {paused.value !== null && flying.value !== null && <Paused why={paused.value} resume={goOn} leave={(stampMs) => flying.value?.stop(stampMs)} />}
+      {paused.value !== null && flying.value !== null && <Paused house={house} why={paused.value} resume={goOn} leave={(stampMs) => flying.value?.stop(stampMs)} />}
       <footer class="drill-foot" style={{ ...sides(at.value.head.x), height: `${at.value.foot.h}px`, lineHeight: `${at.value.foot.h}px` }}>{SHORT_CAUTION}</footer>
     </div>
   );
@@ -202,7 +203,7 @@ function helpsInUse(): NonNullable<RunRecord['device']['assisted']> {
   return [...(latchedHold.peek() ? ['latchedHold' as const] : []), ...(spokenPointers.peek() ? ['spokenPointers' as const] : [])];
 }
 
-function Paused({ why, resume, leave }: { why: Why; resume: (stampMs: number) => void; leave: (stampMs: number) => void }) {
+function Paused({ house, why, resume, leave }: { house: House; why: Why; resume: (stampMs: number) => void; leave: (stampMs: number) => void }) {
   const first = useRef<HTMLButtonElement>(null);
   useEffect(() => first.current?.focus(), []);
   return (
@@ -211,6 +212,7 @@ function Paused({ why, resume, leave }: { why: Why; resume: (stampMs: number) =>
       <p>{WHYS[why]} The instruments are blanked, and a scored run no longer counts.</p>
       <button ref={first} class="button" type="button" onClick={({ timeStamp }) => resume(timeStamp)}>Go on</button>
       <button class="button quiet" type="button" onClick={({ timeStamp }) => leave(timeStamp)}>End the run</button>
+      <AllKeys house={house} />
     </section>
   );
 }

@@ -16,9 +16,9 @@ export function ForecastForm({ said }: { said: (forecast: Forecast | null) => vo
   return (
     <fieldset class="forecast">
       <legend>Your own forecast, if you like</legend>
-      <label>Of 10 splits I catch<input type="number" min="0" max="10" step="1" inputMode="numeric" value={caught} onInput={change('caught')} /></label>
-      <label>My median split lies from, °<input type="number" min="0" max={MOST_SPLIT_DEG} step="0.1" inputMode="decimal" value={from} onInput={change('from')} /></label>
-      <label>to, °<input type="number" min="0" max={MOST_SPLIT_DEG} step="0.1" inputMode="decimal" value={to} onInput={change('to')} /></label>
+      <label>I catch, of 10 splits<input type="number" min="0" max="10" step="1" inputMode="numeric" value={caught} onInput={change('caught')} /></label>
+      <label>My median split from (°)<input type="number" min="0" max={MOST_SPLIT_DEG} step="0.1" inputMode="decimal" value={from} onInput={change('from')} /></label>
+      <label>to (°)<input type="number" min="0" max={MOST_SPLIT_DEG} step="0.1" inputMode="decimal" value={to} onInput={change('to')} /></label>
       <p class="small" role="status">{isBegun && forecastOf(typed.value) === null ? 'Not kept yet: it wants all three figures, the lesser split first.' : 'A range that you would trust four times in five. It is scored by itself and changes nothing in the set.'}</p>
     </fieldset>
   );

@@ -9,7 +9,7 @@ export interface Place {
 /** A group for each of those who come: who flies, who teaches, and what serves both. */
 export const PLACES: readonly (readonly Place[])[] = [
   [
-    { kinds: ['choose', 'brief'], href: '#/', name: 'Drills' },
+    { kinds: ['choose', 'brief', 'set', 'practice'], href: '#/', name: 'Drills' },
     { kinds: ['plan'], href: '#/plan', name: 'Plan' },
     { kinds: ['course'], href: '#/course', name: 'Course' },
     { kinds: ['logbook'], href: '#/logbook', name: 'Logbook' },

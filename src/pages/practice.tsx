@@ -1,12 +1,14 @@
 /** Practice that adapts: one run after another at a rate that follows the hand, told at once, its level called difficulty. */
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
-import type { RunRecord } from '../../sim/files/index.js';
+import type { Airframe, RunRecord } from '../../sim/files/index.js';
 import { Drill } from './drill.js';
 import { Page } from './frame.js';
 import type { House } from './house.js';
+import { KeyCard } from './keycard.js';
 import type { Ongoing, Practised } from './ongoing.js';
 import { keepPractice, ongoing, practiceRun, readPractice } from './practised.js';
+import { Parts } from './parts.js';
 import { fragmentOf } from './route.js';
 import { fromFile, go, goInstead, record, started } from './session.js';
 import { Stairs } from './stairs.js';
@@ -17,6 +19,11 @@ import { degrees, OUTCOME_WORDS, seconds } from './words.js';
 export function Practice({ house }: { house: House }) {
   const told = useSignal<{ readonly run: RunRecord; readonly flown: Practised } | null>(null);
   const first = useRef<HTMLButtonElement>(null);
+  const airframe = useSignal<Airframe | null>(null);
+  useEffect(() => {
+    // Practice is flown on what the first set is flown on.
+    void house.sets().then(([set]) => { airframe.value = set?.airframe ?? null; }, () => undefined);
+  }, [house]);
   useEffect(() => {
     house.warm();
     readPractice();
@@ -53,9 +60,10 @@ export function Practice({ house }: { house: House }) {
       )}
       <div class="start">
         <button ref={first} class="button" type="button" onClick={begin}>{now === null || now.runs.length === 0 ? 'First run' : 'Next run'}</button>
-        <p>{told.value !== null && <><a href={fragmentOf({ page: 'debrief' })}>Debrief of this run</a>. </>}The level is called difficulty. It is no measure of you: for that, <a href="#/">fly a set</a>.</p>
+        <p>{told.value !== null && <><a href={fragmentOf({ page: 'debrief' })}>Debrief of this run</a>. </>}The level is called difficulty. It is no measure of you: for that, <a href={fragmentOf({ page: 'set', number: 1 })}>fly a set</a>.</p>
       </div>
       <Unmeasured />
+      {told.value === null && airframe.value !== null && <div class="columns practice-first"><Parts airframe={airframe.value} /><KeyCard house={house} asked={false} /></div>}
       {now !== null && now.runs.length > 0 && <Level now={now} />}
     </Page>
   );

@@ -1,4 +1,5 @@
 /** What may be told of a set before it is flown: how long it is and how it counts, and nothing of a run. */
+import type { Airframe } from '../../sim/files/index.js';
 import type { ReadySet } from '../../sim/index.js';
 import { MEASURING, wordsOf } from '../../sim/index.js';
 
@@ -20,6 +21,7 @@ export interface SetCard {
   readonly from: string;
   readonly to: string;
   readonly speedKt: number;
+  readonly airframe: Airframe;
 }
 
 /** Start, judgement and next of a run, s. */
@@ -37,6 +39,6 @@ export function setCard({ set, airframe, scenarios }: ReadySet, number: number):
     minutes: Math.round((set.runs * (set.legS * PART_FLOWN + BETWEEN_S)) / 60),
     limitDeg: set.limitDeg,
     words: wordsOf({ set }).map((words) => (words === MEASURING ? 'Measuring: in the aeroplane let go in doubt.' : 'Laboratory set: a side driven back is an impossible picture.')),
-    from: name(first.start.flapDeg), to: name(to), speedKt: first.start.speedKt,
+    from: name(first.start.flapDeg), to: name(to), speedKt: first.start.speedKt, airframe,
   };
 }

@@ -7,7 +7,9 @@ import type { Forecast } from '../../sim/index.js';
 import { ForecastForm } from './forecast.js';
 import { Page } from './frame.js';
 import type { House } from './house.js';
+import { KeyCard } from './keycard.js';
 import { trouble, TROUBLES } from './logged.js';
+import { Parts } from './parts.js';
 import { fragmentOf, type Route } from './route.js';
 import { go, started } from './session.js';
 import type { SetCard } from './setcard.js';
@@ -61,7 +63,8 @@ const Facts = ({ set }: { set: SetCard }) => (
   </dl>
 );
 
-const Words = ({ set }: { set: SetCard }) => <>{set.words.map((words) => <p key={words} class="note"><strong>{words}</strong></p>)}</>;
+/** What is said wherever a set is told; the first of it stands in its brief already. */
+const Words = ({ set, briefed = false }: { set: SetCard; briefed?: boolean }) => <>{set.words.filter((words) => !briefed || !set.brief.endsWith(words.slice(words.indexOf(':')))).map((words) => <p key={words} class="note"><strong>{words}</strong></p>)}</>;
 
 function Fresh({ house, set }: { house: House; set: SetCard }) {
   const name = useSignal('');
@@ -76,10 +79,11 @@ function Fresh({ house, set }: { house: House; set: SetCard }) {
           </label>
           <ForecastForm said={(to) => { forecast.value = to; }} />
           <button class="button" type="submit">Start the set</button>
+          {first.value && <p>Your first set? Fly four runs of <a href={fragmentOf({ page: 'practice' })}>practice</a> before it. They warm the hand and count for nothing.</p>}
         </form>
-        {first.value && <p class="note"><span>Your first set? Fly four runs of <a href={fragmentOf({ page: 'practice' })}>practice</a> before it. They warm the hand and count for nothing.</span></p>}
+        <Words set={set} briefed />
         <Unmeasured />
-        <Words set={set} />
+        {first.value && <><Parts airframe={set.airframe} /><KeyCard house={house} asked={set.loaded} /></>}
       </div>
       <div>
         <h2 class="ruled">The set</h2>

@@ -5,6 +5,8 @@ import { DEFAULT_CHOICES, setChoices } from './settings.js';
 /** @param reset whether everything can be put back to how it came */
 export function Told({ reset = false }: { reset?: boolean }) {
   const { words, before } = lastChange.value;
+  // Where nothing was changed there is nothing to take back: only the place that will speak is there already.
+  if (words === '' && before === null && !reset) return <p class="unseen" role="status" />;
   return (
     <div class={words === '' ? 'told' : 'told told-now'}>
       <p role="status">{words}</p>

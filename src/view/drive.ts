@@ -23,7 +23,8 @@ const middle = ({ y, h }: Rect): number => y + h / 2;
 /** Words beside a drawing: one line where there is room, else its name above its state. */
 function state(what: string, place: Rect, { at, ink }: Frame) {
   const wide = at.kind === 'wide';
-  const x = place.x + (wide ? 50 : 46) * at.scale;
+  // Beside its drawing; nearer in a narrow column, so that the longest word, guard closed, stays in it.
+  const x = place.x + (wide ? Math.min(50 * at.scale, place.w * 0.36) : 46 * at.scale);
   const name = label(wide ? '' : what, { size: at.type.small, colour: ink.soft });
   const word = label('', { size: Math.min(at.type.label, place.w * (wide ? 0.1 : 0.112)), colour: ink.ink, weight: '500' });
   name.place(x, middle(place) - at.type.small * 0.65);

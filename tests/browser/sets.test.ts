@@ -84,10 +84,10 @@ test('an address does not begin a run', async () => {
 
 test('a forecast said beforehand is kept with the flight, and scored apart from it', async () => {
   const { page, close } = await openApp('#/set/1');
-  await page.getByLabel('Of 10 splits I catch').fill('9');
+  await page.getByLabel('I catch, of 10 splits').fill('9');
   await page.getByText('Not kept yet').waitFor();
-  await page.getByLabel('My median split lies from, °').fill('0.1');
-  await page.getByLabel('to, °', { exact: true }).fill('0.2');
+  await page.getByLabel('My median split from (°)').fill('0.1');
+  await page.getByLabel('to (°)', { exact: true }).fill('0.2');
   await page.getByText('It is scored by itself').waitFor();
   expect(await axe(page)).toEqual([]);
   await page.getByRole('button', { name: 'Start the set' }).click();

@@ -68,7 +68,7 @@ test('a caution, a heading, a height and the list behind a call: each answered, 
   await section.getByText(/^2 of 3 right and in time, half of them within \d+\.\d s; 1 wrong, 0 missed\.$/).waitFor();
   const rows = await section.getByRole('listitem').allInnerTexts();
   expect(rows).toHaveLength(3);
-  expect(rows[0]).toMatch(/^Caution: fuel left and right uneven\s+at 0\.5 s: noted after \d+\.\d s$/);
+  expect(rows[0]).toMatch(/^Caution: fuel left and right uneven\s*:?\s+at 0\.5 s: noted after \d+\.\d s$/);
   expect(rows[1]).toMatch(/heading 120 after \d+\.\d s$/);
   expect(rows[2]).toMatch(/4500 ft after \d+\.\d s; right was 5000 ft$/);
   const { commands } = await save(page);

@@ -4,9 +4,10 @@ import type { CourseCard, StepCard } from '../../src/pages/course/house.js';
 import { FIRST_HOLD, pilotWay, traineeWay, type Flight } from '../../src/pages/front/ways.js';
 import { routeOf } from '../../src/pages/route.js';
 import type { SetCard } from '../../src/pages/setcard.js';
+import { AIRFRAME } from '../sim/bench.js';
 
 const set = (number: number, more: Partial<SetCard> = {}): SetCard => ({
-  number, shipped: true, brief: '', runs: 30, blocks: 3, loaded: false, back: false, minutes: 30, limitDeg: 2.5, words: [], from: '4', to: '16', speedKt: 167, ...more,
+  number, shipped: true, brief: '', runs: 30, blocks: 3, loaded: false, back: false, minutes: 30, limitDeg: 2.5, words: [], from: '4', to: '16', speedKt: 167, airframe: AIRFRAME, ...more,
 });
 const SETS = [set(1, { runs: 12, minutes: 9 }), set(2), set(3, { loaded: true }), set(4, { shipped: false })];
 const flight = (number: number, done: number, runs = 30, leftMs: number | null = null): Flight =>
