@@ -139,12 +139,14 @@ export async function everywhere(options: OpenOptions, look: Look): Promise<void
   await page.getByText('The trainee’s window has gone.').waitFor();
   await to('#/drill/1?seed=3');
   await page.getByRole('button', { name: 'Start' }).waitFor();
+  await page.getByText('Answers, flying, horn').click();
   await look(page, 'brief');
   await startRun(page);
   await look(page, 'run');
   // Whoever looked may have lost the focus of the window, and that pauses.
   if (!(await page.getByRole('dialog').isVisible())) await page.keyboard.press('Escape');
   await page.getByRole('dialog').waitFor();
+  await page.getByText('Keys', { exact: true }).click();
   await look(page, 'run, paused');
   await page.getByRole('button', { name: 'End the run' }).click();
   await page.getByText('Was there a split?').waitFor();

@@ -13,6 +13,12 @@ test('the first page says what the job is, warns, and is light', async () => {
   const { page, requests, close } = await openApp();
   await page.getByRole('link', { name: /Flaps from/ }).first().waitFor();
   expect(await page.locator('footer').textContent()).toMatch(/practice aid on an invented airframe.*no credit.*approved procedures and licensed instruction come first/i);
+  // One press for each of those who come: who learns, who wants to be measured, who teaches.
+  for (const [go, to] of [['Fly the first hold', '#/course/1/1'], ['Fly set 1', '#/set/1'], ['Write a run', '#/bench'], ['Follow a run', '#/desk']] as const) {
+    expect(await page.getByRole('link', { name: go }).getAttribute('href'), go).toBe(to);
+  }
+  const heads = await page.locator('main :is(h1, h2, h3)').evaluateAll((all) => all.map(({ tagName, textContent }) => `${tagName} ${textContent}`));
+  expect(heads.slice(1, 9)).toEqual(['H2 Trainee', 'H2 Pilot alone', 'H2 Instructor', 'H2 Drills', 'H3 Hold and let go', 'H3 Step by step', 'H3 While you fly', 'H3 Other conditions']);
   // The canvas library and the engine wait for a drill.
   expect(requests.filter((one) => /stage-|start-|hands-|Geometry-/.test(one))).toEqual([]);
   await close();

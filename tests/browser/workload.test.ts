@@ -30,7 +30,10 @@ test('a caution, a heading, a height and the list behind a call: each answered, 
   await words(page).filter({ hasText: 'Caution: fuel left and right uneven' }).waitFor();
   // Told twice: in words to answer, and above everything as a caution, by its level and not by colour alone.
   await page.locator('[data-alerts]', { hasText: 'caution: fuel left and right uneven, note it' }).waitFor({ state: 'attached' });
-  expect(await axe(page)).toEqual([]);
+  for (const colorScheme of ['dark', 'light'] as const) {
+    await page.emulateMedia({ colorScheme });
+    expect(await axe(page), colorScheme).toEqual([]);
+  }
   await page.keyboard.press('7');
   await words(page).filter({ hasText: 'Turn right heading one two zero.' }).waitFor();
   expect(await page.locator('[data-alerts]').textContent()).toBe('');
@@ -77,8 +80,8 @@ test('a caution, a heading, a height and the list behind a call: each answered, 
   await close();
 }, 60_000);
 
-test.each([[1024, 768], [390, 844]])('at %i by %i every word of the list is seen whole, its answers of a finger’s size', async (width, height) => {
-  const { page, close } = await flyScenario(plain({ procedure: { list: true }, task: { afterS: 90 } }), { width, height });
+test.each([[1024, 768, 'dark'], [390, 844, 'light']] as const)('at %i by %i, %s, every word of the list is seen whole, its answers of a finger’s size', async (width, height, colorScheme) => {
+  const { page, close } = await flyScenario(plain({ procedure: { list: true }, task: { afterS: 90 } }), { width, height, colorScheme });
   await control(page, 'call').click();
   for (const [index, text] of LIST.entries()) {
     await words(page).filter({ hasText: `List ${index + 1} of 6` }).waitFor();
