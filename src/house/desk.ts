@@ -1,7 +1,7 @@
 /** A desk: the link, and the run that it mirrors as the page shows it. */
-import type { RunRecord } from '../../sim/files/index.js';
+import type { DeskAct, RunRecord } from '../../sim/files/index.js';
 import type { DeskHouse, DeskLive, DeskNow, Happened } from '../pages/desk/house.js';
-import { actWords, dueWords, handWords } from '../pages/desk/words.js';
+import { actWords, dueWords, handWords, toldByAct } from '../pages/desk/words.js';
 import type { Mirror } from '../link/mirror.js';
 
 /** So many of the latest happenings are told. */
@@ -33,10 +33,10 @@ function shower(all: Kit) {
       const words = one.rank === 1 ? actWords(one as Parameters<typeof actWords>[0]) : handWords(one);
       return words === null ? [] : [{ key: `c${one.seq}`, tick: one.tick, by: one.rank === 1 ? 'desk' : 'hand', other: one.by === undefined || one.by === own ? null : one.by, words }];
     });
+    const acts = filed.filter(({ rank }) => rank === 1) as unknown as DeskAct[];
     const ran = due.flatMap((row): Happened[] => {
       const tick = acted.get(row.place);
-      // What a desk plays is told as its act; a fault that it armed is told when it acts.
-      return tick === undefined || (row.byDesk && row.fault === null) ? [] : [{ key: `e${row.place}`, tick, by: 'run', other: null, words: dueWords(row) }];
+      return tick === undefined || toldByAct(row, acts) ? [] : [{ key: `e${row.place}`, tick, by: 'run', other: null, words: dueWords(row) }];
     });
     return {
       title: mirror.title, panel: (panel ??= panelOf(airframe, mirror.start)), tick: s.tick, stands: mirror.stands,

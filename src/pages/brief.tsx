@@ -39,6 +39,8 @@ interface BriefedProps {
   /** Never what the run holds. */
   readonly title: string;
   readonly kind: string;
+  /** The kind whose place it belongs to, where that is another. */
+  readonly within?: string;
   readonly above: ComponentChildren;
   /** The plan of it, and the way there; left out where nothing can be planned for it. */
   readonly plan?: { readonly of: PlanOf; readonly href: string };
@@ -47,10 +49,10 @@ interface BriefedProps {
 }
 
 /** The brief of whatever is flown. */
-export function Briefed({ house, card, title, kind, above, plan, start }: BriefedProps) {
+export function Briefed({ house, card, title, kind, within = kind, above, plan, start }: BriefedProps) {
   const { brief, facts, rules, measuring, workload, speeds, startKt, way, airframe } = card;
   return (
-    <Page title={title} kind={kind}>
+    <Page title={title} kind={kind} within={within}>
       <Left />
       <p class="above">{above}</p>
       <h1>{title}</h1>

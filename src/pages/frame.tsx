@@ -42,12 +42,14 @@ interface Props {
   /** Said by the window's title and by the first heading alike. */
   readonly title: string;
   readonly kind: string;
+  /** The kind whose place it belongs to, where that is another. */
+  readonly within?: string;
   readonly tools?: ComponentChildren;
   readonly children: ComponentChildren;
 }
 
 /** A page: its heading takes the focus when the page comes, so that it is read out and Tab starts from there. */
-export function Page({ title, kind, tools, children }: Props) {
+export function Page({ title, kind, within = kind, tools, children }: Props) {
   const main = useRef<HTMLElement>(null);
   useEffect(() => {
     document.title = title === 'Evenhand' ? title : `${title} · Evenhand`;
@@ -62,7 +64,7 @@ export function Page({ title, kind, tools, children }: Props) {
           {PLACES.filter((group) => group.length > 0).map((group) => (
             <ul key={group[0]?.href}>
               {group.map(({ kinds, href, name }) => (
-                <li key={href}><a class="plain" href={href} {...(kinds.includes(kind) ? { 'aria-current': 'page' as const } : {})}>{name}</a></li>
+                <li key={href}><a class="plain" href={href} {...(kinds.includes(within) ? { 'aria-current': 'page' as const } : {})}>{name}</a></li>
               ))}
             </ul>
           ))}

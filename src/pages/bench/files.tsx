@@ -30,16 +30,24 @@ export function Files(props: FilesProps) {
       )}
       <section class="bench-new" aria-labelledby="bench-new-title">
         <h2 id="bench-new-title" class="ruled">New</h2>
-        {BENCH_KINDS.map((kind) => <button key={kind} class="button quiet" type="button" onClick={() => open(kind, `new-${kind}`, KINDS[kind].blank)}>New {KINDS[kind].noun}</button>)}
+        {BENCH_KINDS.map((kind) => (
+          <div key={kind}>
+            <button class="button quiet" type="button" onClick={() => open(kind, `new-${kind}`, KINDS[kind].blank)}>New {KINDS[kind].noun}</button>
+            <p class="small">{KINDS[kind].holds}</p>
+          </div>
+        ))}
       </section>
       <Shelf {...props} />
       <section aria-labelledby="bench-shipped-title">
         <h2 id="bench-shipped-title" class="ruled">Shipped, to begin from</h2>
-        <ul class="bench-files">
-          {kit.shipped.map(({ kind, name, title, text }) => (
-            <li key={`${kind} ${name}`}><button class="link" type="button" onClick={() => open(kind, name, unshipped(text))}>{title}</button> <span class="small">{KINDS[kind].noun}</span></li>
-          ))}
-        </ul>
+        {BENCH_KINDS.map((kind) => [kind, kit.shipped.filter((one) => one.kind === kind)] as const).filter(([, files]) => files.length > 0).map(([kind, files]) => (
+          <div key={kind} class="bench-shipped">
+            <h3>{KINDS[kind].nouns}</h3>
+            <ul class="bench-files">
+              {files.map(({ name, title, text }) => <li key={name}><button class="link" type="button" onClick={() => open(kind, name, unshipped(text))}>{title}</button></li>)}
+            </ul>
+          </div>
+        ))}
       </section>
     </>
   );

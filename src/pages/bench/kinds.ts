@@ -24,6 +24,12 @@ export interface Known {
 interface Kind<K extends BenchKind> {
   /** As a word within a sentence. */
   readonly noun: string;
+  /** As a heading over several. */
+  readonly nouns: string;
+  /** What is in it, in a few words. */
+  readonly holds: string;
+  /** What a sound one can do. */
+  readonly can: string;
   readonly read: (text: string, file: string, known: Known) => Read<BenchValues[K]>;
   readonly shape: Shape;
   /** A sound file with nothing in it that need not be. */
@@ -32,15 +38,21 @@ interface Kind<K extends BenchKind> {
 
 export const KINDS: { readonly [K in BenchKind]: Kind<K> } = {
   scenario: {
-    noun: 'scenario', shape: shapeOf(FILE_SCHEMAS.scenario), blank: emptyScenario,
+    noun: 'scenario', nouns: 'Scenarios', holds: 'One run: what goes wrong, when, and what is scored.', can: 'be flown', shape: shapeOf(FILE_SCHEMAS.scenario), blank: emptyScenario,
     read: (text, file, { airframes }) => readScenario(text, file, (name) => airframes.get(name)),
   },
   set: {
-    noun: 'set', shape: shapeOf(FILE_SCHEMAS.set), blank: emptySet,
+    noun: 'set', nouns: 'Sets', holds: 'Many short runs of one scenario, to measure.', can: 'be flown', shape: shapeOf(FILE_SCHEMAS.set), blank: emptySet,
     read: (text, file, { airframes, drills }) => readSet(text, file, (name) => airframes.get(name), (name) => drills.get(name)),
   },
-  trainee: { noun: 'trainee', shape: shapeOf(FILE_SCHEMAS.trainee), blank: emptyTrainee, read: (text, file) => readTrainee(text, file) },
-  airframe: { noun: 'airframe', shape: shapeOf(FILE_SCHEMAS.airframe), blank: emptyAirframe, read: (text, file) => readAirframe(text, file) },
+  trainee: {
+    noun: 'trainee', nouns: 'Trainees', holds: 'Who flies a preview: when the eye sees, when the hand lets go.', can: 'fly', shape: shapeOf(FILE_SCHEMAS.trainee), blank: emptyTrainee,
+    read: (text, file) => readTrainee(text, file),
+  },
+  airframe: {
+    noun: 'airframe', nouns: 'Airframes', holds: 'Every number of the aeroplane and its drive.', can: 'be flown', shape: shapeOf(FILE_SCHEMAS.airframe), blank: emptyAirframe,
+    read: (text, file) => readAirframe(text, file),
+  },
 };
 
 export const BENCH_KINDS = Object.keys(KINDS) as readonly BenchKind[];

@@ -3,6 +3,7 @@ import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { Problem } from '../../text/index.js';
 import type { BenchProps } from './bench.js';
+import { KINDS } from './kinds.js';
 import { wrongWords } from './wrong.js';
 
 /** How long a hand rests before the count is told, ms. */
@@ -16,7 +17,8 @@ interface Props extends BenchProps {
 export function Problems({ draft, lead }: Props) {
   const { problems, more } = draft.read.value;
   const count = problems.length + more;
-  const words = count === 0 ? 'No problem: it can be flown as it stands.' : count === 1 ? 'One problem: it cannot be flown as it stands.' : `${count} problems: it cannot be flown as it stands.`;
+  const { can } = KINDS[draft.kind.value];
+  const words = count === 0 ? `No problem: it can ${can} as it stands.` : `${count === 1 ? 'One problem' : `${count} problems`}: it cannot ${can} as it stands.`;
   const said = useSignal(words);
   useEffect(() => {
     // Whoever hears the page is told once the hand rests, not at every letter.

@@ -87,13 +87,13 @@ function Opening({ named, work, take, stop, empty }: OpeningProps) {
   const over = useDropped(take);
   const id = useId();
   return (
-    <section class={`opening class-opening${over.value ? ' over' : ''}${empty ? ' wide-open' : ''}`} aria-label="Open files">
+    <section class={`opening class-opening${over.value ? ' over' : ''}`} aria-label="Open files">
       <label class="button quiet" for={id} aria-disabled={work !== null}>
         {empty ? 'Open files' : 'Open more files'}
         <input id={id} class="unseen" type="file" multiple accept=".gz,.json,application/gzip,application/json" disabled={work !== null} onChange={({ currentTarget }) => { take([...currentTarget.files ?? []]); currentTarget.value = ''; }} />
       </label>
       <p>or drop them anywhere on this page: logbooks (.jsonl.gz) tell who flew, records (.json) do not.</p>
-      <label class="class-named">Single records are of <input type="text" maxLength={20} value={named.value} placeholder="short name" onInput={({ currentTarget: { value } }) => { named.value = value; }} /></label>
+      <label class="class-named">Who flew single records <input type="text" maxLength={20} value={named.value} placeholder="short name" onInput={({ currentTarget: { value } }) => { named.value = value; }} /></label>
       <div role="status" class="class-work">
         {work !== null && <><progress aria-label="Playing runs again" value={work.done} max={Math.max(1, work.all)} /><span>{work.done} of {work.all}</span><button class="plain" type="button" onClick={stop}>Stop</button></>}
       </div>

@@ -26,12 +26,12 @@ export function StepBrief({ house, course, step }: Props) {
     house.course.brief(course, step).then((one) => { card.value = one; }, () => { failed.value = true; });
   }, [house, course, step]);
   const title = `Step ${step}`;
-  if (failed.value) return <Page title={title} kind="brief"><p class="note" role="alert">The brief could not be fetched. Load the page again; if that does not help, the server has gone.</p></Page>;
-  if (card.value === undefined) return <Page title={title} kind="brief"><p class="waiting">Fetching the brief …</p></Page>;
+  if (failed.value) return <Page title={title} kind="brief" within="course"><p class="note" role="alert">The brief could not be fetched. Load the page again; if that does not help, the server has gone.</p></Page>;
+  if (card.value === undefined) return <Page title={title} kind="brief" within="course"><p class="waiting">Fetching the brief …</p></Page>;
   if (card.value === null) return <NoSuchStep course={course} />;
   const above = <><a href={fragmentOf({ page: 'course', course })}>The course</a><span>{card.value.group.name}</span></>;
   const plan = shipped.value === null ? {} : { plan: { of: { drill: shipped.value }, href: fragmentOf({ page: 'step-plan', course, step }) } };
-  return <Briefed house={house} card={card.value} title={title} kind="brief" above={above} start={() => go({ page: 'step-run', course, step })} {...plan} />;
+  return <Briefed house={house} card={card.value} title={title} kind="brief" within="course" above={above} start={() => go({ page: 'step-run', course, step })} {...plan} />;
 }
 
 /** Number of the shipped drill that a step flies; null for one that stands in the course. */
@@ -81,8 +81,9 @@ export const StepSay = ({ house, course, step }: Props) => (
 );
 
 const NoSuchStep = ({ course }: { course: number }) => (
-  <Page title="No such step" kind="brief">
+  <Page title="No such step" kind="brief" within="course">
     <h1>There is no such step</h1>
+    <p class="large">The course may have been changed, or the link cut short.</p>
     <p class="large"><a href={fragmentOf({ page: 'course', course })}>The course</a></p>
   </Page>
 );

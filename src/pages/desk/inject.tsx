@@ -25,21 +25,21 @@ export function Inject({ live, act, here }: { live: DeskLive; act: (act: DeskAct
   return (
     <section aria-labelledby="desk-inject">
       <h2 id="desk-inject" class="ruled">Put in a fault</h2>
-      <form class="desk-form" onSubmit={put}>
+      <form class="desk-form desk-inject" onSubmit={put}>
         <label>Fault <select id="desk-put" aria-keyshortcuts="i" value={which.value} onChange={({ currentTarget }) => { which.value = Number(currentTarget.value); }}>{PRESETS.map(({ id, words }, at) => <option key={id} value={at}>{words}</option>)}</select></label>
         <fieldset disabled={preset?.sided !== true}>
           <legend>Side</legend>
-          {SIDES.map(([is, words]) => <label key={is} class="check"><input type="radio" name="desk-side" checked={side.value === is} onChange={() => { side.value = is; }} />{words}</label>)}
+          <div class="desk-choices">{SIDES.map(([is, words]) => <label key={is} class="check"><input type="radio" name="desk-side" checked={side.value === is} onChange={() => { side.value = is; }} />{words}</label>)}</div>
         </fieldset>
         <fieldset>
           <legend>When</legend>
-          {WHENS.map(([is, words]) => (
+          <div class="desk-choices desk-whens">{WHENS.map(([is, words]) => (
             <span key={is} class="desk-when">
               <label class="check"><input type="radio" name="desk-when" checked={of.value === is} onChange={() => { of.value = is; }} />{words}</label>
               {is === 'flapDeg' && <label class="desk-number"><input type="number" min={0} max={live.panel.stopDeg} step="0.1" value={deg.value} aria-label="Flap position, degrees" onFocus={() => { of.value = 'flapDeg'; }} onInput={({ currentTarget }) => { deg.value = currentTarget.value; }} />°</label>}
               {is === 'heldS' && <label class="desk-number"><input type="number" min={0} max={600} step="0.5" value={held.value} aria-label="Seconds of further holding" onFocus={() => { of.value = 'heldS'; }} onInput={({ currentTarget }) => { held.value = currentTarget.value; }} />s held</label>}
             </span>
-          ))}
+          ))}</div>
         </fieldset>
         <button class="button" type="submit" disabled={!here || !fits}>{of.value === 'now' ? 'Put in' : 'Arm'}</button>
         {!fits && <p class="small" role="alert">{of.value === 'flapDeg' ? `A flap position from 0 to ${live.panel.stopDeg}°.` : 'From 0 to 600 s of holding.'}</p>}

@@ -45,7 +45,7 @@ export function Live({ house, now, live, link, here }: Props) {
     <>
       <div class="desk-head">
         <h1>{title}</h1>
-        <p class="desk-clock" data-stands={stands}><strong>{clock(tick)}</strong> {STANDS[stands]}</p>
+        <p class="desk-clock" data-stands={stands}><strong>{clock(tick)}</strong> {here ? STANDS[stands] : 'gone'}</p>
         <div class="desk-acts" role="group" aria-label="The run">
           <Key of="F" disabled={!here || stands === 'paused'} press={freeze}>{stands === 'frozen' ? 'Go on' : 'Freeze'}</Key>
           <Key of="M" disabled={!here} press={save}>Save moment</Key>

@@ -124,3 +124,7 @@ export function dueWords({ fault, event }: Pick<DueRow, 'fault' | 'event'>): str
 }
 
 export const STATES: Readonly<Record<DueRow['state'], string>> = { waits: 'waits', acted: 'has acted', ended: 'has ended', disarmed: 'will not come' };
+
+/** Whether an act of a desk told already that this has happened: what it plays, and a fault put in at once on a side that it named. */
+export const toldByAct = (row: DueRow, acts: readonly DeskAct[]): boolean =>
+  row.byDesk && (row.fault === null || acts.some((act) => act.do === 'injectFault' && act.fault.name === row.name && actWords(act) === `${dueWords(row)}, now`));

@@ -74,15 +74,18 @@ export function OwnLink({ house, code }: { house: House; code: string }) {
           {more > 0 && <p>{more} more.</p>}
         </div>
       )}
-      <p class="large"><a href="#/">All drills</a></p>
+      <Ways />
     </Page>
   );
 }
+
+/** Where to go from here. */
+const Ways = () => <p class="large ways"><a href="#/">All drills</a> <a href="#/bench">Bench</a></p>;
 
 const NoSuchRun = () => (
   <Page title="No such run" kind="brief">
     <h1>This run is not here any more</h1>
     <p class="large">It was handed on in another browser, or more than four weeks ago. Open its link again, or hand it on anew from the bench.</p>
-    <p class="large"><a href="#/">All drills</a></p>
+    <Ways />
   </Page>
 );

@@ -17,16 +17,21 @@ interface Props {
   readonly shape: ObjectShape;
   /** Keys that stand elsewhere. */
   readonly but?: readonly string[];
+  /** What holds of a key where nothing stands, if something other than the file tells it. */
+  readonly otherwise?: Readonly<Record<string, number | string | boolean>>;
 }
 
 const PLAIN = ['number', 'word', 'flag', 'text'];
 
-export function Auto({ draft, path, shape, but = [] }: Props) {
+/** Keys of a file that stands in another: its place among the shipped and its version say nothing there. */
+const OF_A_FILE = ['$schema', 'format', 'order', 'group', 'passes', 'fails'];
+
+export function Auto({ draft, path, shape, but = [], otherwise = {} }: Props) {
   const keys = [...shape.keys].filter(([key]) => !but.includes(key));
   const plain = keys.filter(([, { shape: inner }]) => PLAIN.includes(inner.kind));
   return (
     <>
-      <Fields>{plain.map(([key, of]) => <Field key={key} draft={draft} path={[...path, key]} of={of} />)}</Fields>
+      <Fields>{plain.map(([key, of]) => <Field key={key} draft={draft} path={[...path, key]} of={of} otherwise={otherwise[key]} />)}</Fields>
       {keys.map(([key, of]) => <Inner key={key} draft={draft} path={[...path, key]} of={of} />)}
     </>
   );
@@ -48,7 +53,7 @@ function Inner(props: FieldProps) {
   return (
     <fieldset class="auto">
       <legend class="ruled">{name}</legend>
-      <Auto draft={draft} path={path} shape={shape} />
+      <Auto draft={draft} path={path} shape={shape} but={shape.keys.has('format') ? OF_A_FILE : []} />
       {!of.required && <button class="plain" type="button" onClick={() => draft.put(path, undefined)}>Take away: {name.toLowerCase()}</button>}
     </fieldset>
   );

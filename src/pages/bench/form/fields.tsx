@@ -18,6 +18,8 @@ export interface FieldProps {
   readonly label?: string;
   /** Said beside the label: who reads it, say. */
   readonly aside?: string;
+  /** What holds where nothing stands, if something other than the file tells it. */
+  readonly otherwise?: number | string | boolean | undefined;
 }
 
 export const stepName = (path: Path): string => `field ${path.join('.')}`;
@@ -54,7 +56,7 @@ export function Under({ draft, path, of, own }: FieldProps & { readonly own?: st
 export const described = (path: Path, wrong: boolean): string => `${idOf(path)}-means${wrong ? ` ${idOf(path)}-wrong` : ''}`;
 
 export function NumberField(props: FieldProps) {
-  const { draft, path, of, label = labelOf(String(path.at(-1))) } = props;
+  const { draft, path, of, label = labelOf(String(path.at(-1))), otherwise = of.fallback } = props;
   const typed = useSignal<string | null>(null);
   const { shape } = of;
   if (shape.kind !== 'number') return null;
@@ -72,7 +74,7 @@ export function NumberField(props: FieldProps) {
   };
   const step = (by: number): void => {
     if (isWritten(value)) return;
-    const from = isNumber ? value : typeof of.fallback === 'number' ? of.fallback : shape.min > 0 ? shape.min : 0;
+    const from = isNumber ? value : typeof otherwise === 'number' ? otherwise : shape.min > 0 ? shape.min : 0;
     typed.value = null;
     draft.put(path, stepped(from, by, shape), stepName(path));
   };
@@ -88,7 +90,7 @@ export function NumberField(props: FieldProps) {
       <label>
         <span class="field-name">{label}</span>
         <span class="field-in"><input
-          type="text" role="spinbutton" inputMode="decimal" id={idOf(path)} value={shown} placeholder={typeof of.fallback === 'number' ? String(of.fallback) : ''} autocomplete="off"
+          type="text" role="spinbutton" inputMode="decimal" id={idOf(path)} value={shown} placeholder={typeof otherwise === 'number' ? String(otherwise) : ''} autocomplete="off"
           aria-valuemin={shape.min} aria-valuemax={shape.max} {...(isNumber ? { 'aria-valuenow': value, 'aria-valuetext': `${value}${shape.unit === '1' ? '' : ` ${shape.unit}`}` } : {})}
           aria-describedby={described(path, wrong)} aria-invalid={wrong} aria-required={of.required}
           onInput={({ currentTarget }) => write(currentTarget.value)} onKeyDown={onKey} onBlur={() => { typed.value = null; draft.part(); }}
@@ -100,16 +102,19 @@ export function NumberField(props: FieldProps) {
   );
 }
 
+/** More than one column takes. */
+const isLong = (names: readonly string[]): boolean => names.some((name) => name.length > 9) || names.join('').length > 13;
+
 /** Few words stand beside each other; more are in a list. One that may be left out can be. */
 function WordField(props: FieldProps) {
-  const { draft, path, of, label = labelOf(String(path.at(-1))) } = props;
+  const { draft, path, of, label = labelOf(String(path.at(-1))), otherwise } = props;
   const { shape } = of;
   if (shape.kind !== 'word') return null;
   const value = valueAt(draft.json.value, path);
   const wrong = problemsAt(draft, path).length > 0;
   const [chosen] = [value, of.fallback, ''].filter((one) => typeof one === 'string' || typeof one === 'number');
   const choices: readonly (readonly [value: string | number, name: string])[] = [
-    ...(!of.required && of.fallback === undefined ? [['', 'left out'] as const] : []), ...shape.words.map((word) => [word, wordLabel(word)] as const),
+    ...(!of.required && of.fallback === undefined ? [['', otherwise === undefined ? 'not given' : `as it is: ${otherwise}`] as const] : []), ...shape.words.map((word) => [word, wordLabel(word)] as const),
   ];
   const choose = (to: string | number): void => draft.put(path, to === '' ? undefined : to);
   if (choices.length > 4) return (
@@ -122,7 +127,7 @@ function WordField(props: FieldProps) {
     </div>
   );
   return (
-    <div class={`field${wrong ? ' wrong' : ''}${choices.some(([, name]) => name.length > 9) ? ' field-wide' : ''}`} role="radiogroup" aria-label={label} aria-describedby={described(path, wrong)} title={meaning({ of })}>
+    <div class={`field${wrong ? ' wrong' : ''}${isLong(choices.map(([, name]) => name)) ? ' field-wide' : ''}`} role="radiogroup" aria-label={label} aria-describedby={described(path, wrong)} title={meaning({ of })}>
       <span class="field-name" aria-hidden="true">{label}</span>
       <Segments name={idOf(path)} choices={choices} chosen={chosen} choose={choose} />
       <Under {...props} />
@@ -146,13 +151,13 @@ export const Segments = <T extends string | number>({ name, choices, chosen, cho
 );
 
 function FlagField(props: FieldProps) {
-  const { draft, path, of, label = labelOf(String(path.at(-1))) } = props;
+  const { draft, path, of, label = labelOf(String(path.at(-1))), otherwise = of.fallback } = props;
   const value = valueAt(draft.json.value, path);
   const wrong = problemsAt(draft, path).length > 0;
   return (
     <span class={wrong ? 'field wrong' : 'field'} title={meaning({ of })}>
       <label class="check">
-        <input type="checkbox" id={idOf(path)} checked={value === undefined ? of.fallback === true : value === true} aria-describedby={described(path, wrong)} onChange={({ currentTarget: { checked } }) => draft.put(path, checked)} />
+        <input type="checkbox" id={idOf(path)} checked={value === undefined ? otherwise === true : value === true} aria-describedby={described(path, wrong)} onChange={({ currentTarget: { checked } }) => draft.put(path, checked)} />
         {label}
       </label>
       <Under {...props} />

@@ -10,6 +10,7 @@ const NAMES: Readonly<Record<string, string>> = {
   leverFirst: 'Lever before drive', leaveAlone: 'No press after a split', call: 'The call', list: 'The list read', safeFt: 'Safe height',
   ratio: 'Rate, part of the drive’s', periodS: 'Period', onS: 'Slips for', mode: 'How it lies', biasDeg: 'Jump', factor: 'Speed, part of healthy', stopsAt: 'Stops at',
   times: 'Times at most', everyS: 'Again every', from: 'Who speaks', fault: 'Fault that ends',
+  sees: 'What the eye compares', thresholdLogSd: 'Threshold, log sd', reactionLogSd: 'Reaction, log sd', spread: 'Run to run, log sd', lapse: 'Chance of a lapse', falsePerMin: 'False releases',
   toFt: 'To', pathDeg: 'Path', withinS: 'Time to answer', to: 'To', order: 'Place among the shipped',
   onsetFromS: 'Onset from', onsetForS: 'Onset for', quiet: 'Quiet share', load: 'Workload', gaugeLocked: 'Gauge size locked', perRate: 'Of them at each rate',
   // An airframe's, where the words of the key alone would not do.

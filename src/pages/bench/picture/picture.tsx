@@ -6,7 +6,7 @@ import { removeThing } from '../form/add.js';
 import { chosen } from '../form/chosen.js';
 import { airframeIn } from '../form/scenario.js';
 import { by } from '../looked.js';
-import { acted } from '../preview/acted.js';
+import { actedIn } from '../preview/acted.js';
 import { marksIn, timeOf, travelOf, type Mark } from './marks.js';
 import { MarkButton } from './mark.js';
 import { Track, type Settings } from './track.js';
@@ -21,7 +21,7 @@ export function Picture({ draft, kit }: BenchProps) {
     watch.observe(host);
     return () => watch.disconnect();
   }, []);
-  const marks = useComputed(() => marksIn(draft.json.value, acted.value));
+  const marks = useComputed(() => marksIn(draft.json.value, actedIn(draft.text.value)));
   const json = draft.json.value;
   const waits = draft.read.value.json === null;
   const settings: Settings = airframeIn(json, kit)?.settings ?? [];

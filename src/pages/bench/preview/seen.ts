@@ -3,7 +3,7 @@ import { effect, signal, type ReadonlySignal } from '@preact/signals';
 import type { ReadyScenario } from '../../../../sim/files/index.js';
 import type { Preview } from '../../../../sim/index.js';
 import type { BenchProps } from '../bench.js';
-import { acted } from './acted.js';
+import { flown, follows } from './acted.js';
 import { flyOrder } from './fly-order.js';
 import { cursor } from './chosen.js';
 import { openHand } from './hand.js';
@@ -34,9 +34,10 @@ export function openPreview(props: Pick<BenchProps, 'draft' | 'kit'>): Previewin
   const flying = signal(false);
   const failed = signal<string | null>(null);
   const hand = openHand();
+  follows.value = true;
   const show = (order: FlightOrder, preview: Preview): void => {
     seen.value = { order, scenario: readyOf(order), preview };
-    acted.value = preview.acted;
+    flown.value = { acted: preview.acted, text: props.draft.text.peek() };
     // At first the cursor stands where the run was decided.
     if (cursor.peek() === 0) cursor.value = preview.flight.score.releaseS ?? preview.flight.score.onsetS ?? 0;
     failed.value = null;
@@ -50,7 +51,7 @@ export function openPreview(props: Pick<BenchProps, 'draft' | 'kit'>): Previewin
     const order = orderOf(props);
     hand.drop();
     if (order === null) {
-      seen.value = acted.value = null;
+      seen.value = flown.value = null;
       flying.value = false;
       return;
     }
@@ -70,7 +71,7 @@ export function openPreview(props: Pick<BenchProps, 'draft' | 'kit'>): Previewin
     close() {
       unfollow();
       hand.close();
-      acted.value = null;
+      follows.value = false;
     },
   };
 }

@@ -5,6 +5,7 @@ import { FILE_SCHEMAS, numbersOf, shapeOf } from '../../../../sim/files/index.js
 import { TRAINEE_NUMBERS, type TraineeNumbers } from '../../../../sim/index.js';
 import '../../look/set-panel.css';
 import type { BenchProps } from '../bench.js';
+import { labelOf } from '../form/labels.js';
 import { fittedPerson, traineeOfPerson, type Made } from './of-person.js';
 import { ReleasePicture } from './picture.js';
 import { falseWithin, releasesAt } from './releases.js';
@@ -52,7 +53,7 @@ function Numbers({ numbers, base, name }: { numbers: TraineeNumbers; base: Train
     <dl class="trainee-numbers">
       {ORDER.map((key) => (
         <div key={key}>
-          <dt>{key}</dt>
+          <dt>{labelOf(key)}</dt>
           <dd><strong>{numbers[key]}{unit(key)}</strong>{numbers[key] === base[key] ? <span class="small"> as {name}</span> : <span class="small"> {name} has {base[key]}{unit(key)}</span>}<p class="small">{meaning(key)}</p></dd>
         </div>
       ))}
