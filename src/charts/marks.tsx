@@ -38,20 +38,26 @@ interface Props {
 }
 
 export function Marks({ marks, lane: { placed }, time, top, bottom, onPick }: Props) {
+  const stood = marks.map((mark, index) => {
+    const { row, flip } = placed[index] ?? { row: null, flip: false };
+    return { ...mark, row, flip, x: at(time, mark.atS), y: top - ROW / 2 - (row ?? 0) * ROW };
+  });
+  const pick = (atS: number) => (event: PointerEvent): void => {
+    event.stopPropagation();
+    onPick(atS);
+  };
   return (
     <g>
-      {marks.map(({ atS, word, outline, rank }, index) => {
-        const { row, flip } = placed[index] ?? { row: null, flip: false };
-        const x = at(time, atS);
-        const y = top - ROW / 2 - (row ?? 0) * ROW;
-        return (
-          <g key={`${word}${atS}`} class={rank === 0 ? 'moment strong' : 'moment'} onPointerDown={(event) => { event.stopPropagation(); onPick(atS); }}>
-            <path class={rank <= 1 ? 'lead-line' : 'lead-line faint'} d={row === null ? `M${x} ${top}V${top + 10}` : `M${x} ${y}V${bottom}`} />
-            {row !== null && <path class="moment-sign" d={outline} transform={`translate(${x} ${y})`} />}
-            {row !== null && <text x={flip ? x - SIGN : x + SIGN} y={y + 4.5} text-anchor={flip ? 'end' : 'start'}>{word}</text>}
-          </g>
-        );
-      })}
+      {/* All lines below all words: none runs through a word of another. */}
+      {stood.map(({ atS, word, rank, row, x, y }) => (
+        <path key={`${word}${atS}`} class={rank <= 1 ? 'lead-line' : 'lead-line faint'} d={row === null ? `M${x} ${top}V${top + 10}` : `M${x} ${y}V${bottom}`} onPointerDown={pick(atS)} />
+      ))}
+      {stood.map(({ atS, word, outline, rank, row, flip, x, y }) => (
+        <g key={`${word}${atS}`} class={rank === 0 ? 'moment strong' : 'moment'} onPointerDown={pick(atS)}>
+          {row !== null && <path class="moment-sign" d={outline} transform={`translate(${x} ${y})`} />}
+          {row !== null && <text x={flip ? x - SIGN : x + SIGN} y={y + 4.5} text-anchor={flip ? 'end' : 'start'}>{word}</text>}
+        </g>
+      ))}
     </g>
   );
 }

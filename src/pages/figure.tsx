@@ -61,7 +61,7 @@ export function Figure({ facts, run, cursor, truth, other, also = [], bare = fal
     cursor.value = Math.round(valueAt(time, ((event.clientX - box.left) / box.width) * W) * 10) / 10;
   };
   return (
-    <figure ref={place} class="figure">
+    <figure ref={place} class="figure" aria-label="Charts">
       <svg viewBox={`0 0 ${W} ${foot + 30}`} preserveAspectRatio="xMinYMin meet" role="img" aria-label="Charts of the run on one time axis. The slider below reads them at any time; the same figures stand in the table." onPointerMove={move} onPointerDown={move}>
         <defs>
           <pattern id="hatch" width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><line class="hatch" x1="0" x2="0" y1="0" y2="7" /></pattern>

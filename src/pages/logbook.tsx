@@ -5,7 +5,7 @@ import type { Entry } from '../records/logbook/index.js';
 import { Carry } from './carry.js';
 import { Page } from './frame.js';
 import type { House } from './house.js';
-import { entries, filter, next, people, readOn, refresh, removed, total, trouble, TROUBLES, withBook } from './logged.js';
+import { entries, filter, next, people, places, readOn, refresh, removed, total, trouble, TROUBLES, withBook } from './logged.js';
 import { People } from './people.js';
 import { OutcomeSign } from './outcome.js';
 import { fromFile, go, lastDrill, lastOwn, record } from './session.js';
@@ -30,8 +30,10 @@ export function Logbook({ house }: { house: House }) {
       {all !== null && (
         <>
           <p class="large">{total.value === 0 ? 'Every run you fly is kept here, on this machine.' : `${total.value === 1 ? 'One run' : `${total.value} runs`}, kept by this browser on this machine.`}</p>
-          <People house={house} />
-          {total.value > 0 && <Filters house={house} />}
+          <div class="log-head">
+            {total.value > 0 && <Filters house={house} />}
+            <People house={house} />
+          </div>
           {total.value === 0 && <p class="empty">No run yet. <a href="#/">Choose a drill</a>, or import a logbook from its file.</p>}
           {total.value > 0 && all.length === 0 && isFiltered && <p class="empty row">No run fits. <button class="plain" type="button" onClick={() => narrow(house, { person: null, outcome: null })}>Show all runs</button></p>}
           {all.length > 0 && <List house={house} all={all} />}
@@ -60,9 +62,9 @@ function Filters({ house }: { house: House }) {
           {people.value.map((name) => <option key={name} value={name}>{name}</option>)}
         </select>
       </label>
-      <label>Came out
+      <label>Outcome
         <select value={outcome ?? '*'} onChange={({ currentTarget: { value } }) => narrow(house, { person, outcome: value === '*' ? null : value as RunRecord['outcome'] })}>
-          <option value="*">any way</option>
+          <option value="*">any</option>
           {Object.entries(OUTCOME_WORDS).map(([value, words]) => <option key={value} value={value}>{words}</option>)}
         </select>
       </label>
@@ -97,7 +99,7 @@ function Row({ house, entry }: { house: House; entry: Entry }) {
     <tr>
       <th class="text when" scope="row">{WHEN.format(atMs)}</th>
       <td class="text by">{person === '' ? '–' : person}</td>
-      <td class="text run"><button class="link" type="button" onClick={open}>{drill !== null ? `Drill ${drill}. ` : attempt == null ? '' : 'Of a set. '}{task}</button>{more !== '' && <small>{more}</small>}</td>
+      <td class="text run"><button class="link" type="button" onClick={open}>{drill !== null ? `Drill ${drill}. ` : attempt == null ? '' : `${places.value.get(id) ?? 'Of a set'}. `}{task}</button>{more !== '' && <small>{more}</small>}</td>
       <td class="text"><OutcomeSign outcome={outcome} /></td>
       <td>{growthAtReleaseDeg === null ? '–' : degrees(growthAtReleaseDeg)}</td>
       <td class="after">{afterOnsetS === null ? '–' : seconds(afterOnsetS)}</td>

@@ -2,6 +2,7 @@
 import { signal } from '@preact/signals';
 import type { Book, Cursor, Entry, Filter, Trouble } from '../records/logbook/index.js';
 import type { House } from './house.js';
+import { placesInSets } from './ofset.js';
 
 export const filter = signal<Filter>({ person: null, outcome: null });
 export const entries = signal<readonly Entry[] | null>(null);
@@ -9,6 +10,8 @@ export const next = signal<Cursor | null>(null);
 export const total = signal(0);
 export const people = signal<readonly string[]>([]);
 export const lastExportMs = signal<number | null>(null);
+/** Where the runs of sets stood in them, by their entries. */
+export const places = signal<ReadonlyMap<string, string>>(new Map());
 export const trouble = signal<Trouble | null>(null);
 /** Taken off last, until something else happens. */
 export const removed = signal<Entry | null>(null);
@@ -37,7 +40,8 @@ export const troubleIn = (problem: unknown): Trouble =>
 
 /** Reads the first page anew. */
 export const refresh = (house: House): Promise<void | undefined> => withBook(house, async (book) => {
-  const [page, count, names, exported] = await Promise.all([book.list(filter.value, null), book.count(), book.people(), book.lastExportMs()]);
+  const [page, count, names, exported, flights, sets] = await Promise.all([book.list(filter.value, null), book.count(), book.people(), book.lastExportMs(), book.attempts(), house.sets()]);
+  places.value = placesInSets(flights, await Promise.all(sets.map(({ number }) => house.setName(number))));
   entries.value = page.entries;
   next.value = page.next;
   total.value = count;

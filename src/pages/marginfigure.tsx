@@ -22,7 +22,7 @@ export function MarginFigure({ rows, where }: { rows: readonly MarginRow[]; wher
   const x: Scale = { from: 0, to: Math.min(120, Math.ceil(longest / 10) * 10), start: LEFT, end: RIGHT };
   const foot = TOP + rows.length * ROW;
   return (
-    <figure class="margin-figure">
+    <figure class="margin-figure" aria-label="Your margin">
       <div class="wide" tabIndex={0} role="region" aria-label="Picture of the margin">
         <svg viewBox={`0 0 ${W} ${foot + 44}`} role="img" aria-label={`Roll authority left over time for each fault, and where you let go: ${rows.map(told).join('; ')}.`}>
           <defs>

@@ -35,7 +35,7 @@ export function PersonPage({ house }: { house: House }) {
   return (
     <Page title="Progress" kind="person">
       <p class="above"><a href="#/">All drills and sets</a></p>
-      <h1>{name === '' ? 'Over time' : `${name}, over time`}</h1>
+      <h1>{name === '' ? 'Progress' : `Progress of ${name}`}</h1>
       {trouble.value !== null && <p class="note" role="alert">{TROUBLES[trouble.value]}</p>}
       {trouble.value === null && all === null && <p class="waiting">Reading the flights …</p>}
       {all !== null && <Shown house={house} all={all} />}
@@ -53,7 +53,12 @@ function Shown({ house, all: { history, sets, people, airframes } }: { house: Ho
         <p class="large">{adviceWords(advice)} <a href={fragmentOf({ page: 'set', number: advice.fly })}>Fly set {advice.fly}</a></p>
       </section>
       <PersonMargin house={house} basis={history.margin} airframes={airframes} />
-      {groups.length === 0 && <p class="empty">No set is flown to its end{person.value === '' ? ' without a name' : ` by ${person.value}`}, so there is nothing to lay side by side.</p>}
+      {groups.length === 0 && (
+        <section class="person-group">
+          <h2 class="ruled">Flights of sets, side by side</h2>
+          <p class="nothing">No set is flown to its end{person.value === '' ? ' without a name' : ` by ${person.value}`}, so there is nothing to lay side by side.</p>
+        </section>
+      )}
       {groups.map((group) => {
         const set = sets[group.set - 1];
         return set === undefined ? null : (

@@ -3,7 +3,7 @@ import type { ConditionGroup, SetFlight } from '../../sim/index.js';
 import { FlightStrip, type Stop } from './flightstrip.js';
 import { caught, falseReleases, median, share, whole } from './flightnumbers.js';
 import { conditionWords, pairWords } from './personwords.js';
-import { setTask } from './setpage.js';
+import { setTask } from './settask.js';
 import type { SetCard } from './setcard.js';
 import { degrees } from './words.js';
 
@@ -32,6 +32,7 @@ export function PersonGroup({ group: { condition, flights, pairs }, set, airfram
         <FlightStrip title="False releases" unit="a minute" most={1} tick={(value) => `${value}`} stops={stops(falseReleases)} />
         <FlightStrip title="Median split" unit="at release" most={limitDeg} tick={(value) => `${value}°`} stops={stops(median)} limit={{ value: limitDeg, word: 'late' }} />
       </div>
+      {flights.some((flight) => median(flight).value === null) && <p class="small">A cross: fewer than 8 decided runs, so no number yet.</p>}
       {pairs.map((pair) => <p key={`${pair.earlier} ${pair.later}`} class="pair">{pairWords(pair)}</p>)}
       <details class="rows">
         <summary>The flights as a table</summary>

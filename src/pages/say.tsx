@@ -135,7 +135,7 @@ function Slide({ legend, none, off, value, most, step, unit, spoken, set }: Slid
       <legend>{legend}</legend>
       <div class="slide">
         <input
-          type="range" min={0} max={most} step={step} value={value ?? (unit === '°' ? 0 : most / 2)} aria-label={legend}
+          class={value === null || off ? 'unsaid' : ''} type="range" min={0} max={most} step={step} value={value ?? (unit === '°' ? 0 : most / 2)} aria-label={legend}
           aria-valuetext={value === null ? 'not said' : `${value.toFixed(figures)} ${spoken}`}
           onInput={({ currentTarget }) => set(Number(currentTarget.value))}
         />

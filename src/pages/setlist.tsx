@@ -4,7 +4,7 @@ import { useEffect } from 'preact/hooks';
 import type { House } from './house.js';
 import { fragmentOf } from './route.js';
 import type { SetCard } from './setcard.js';
-import { setTask } from './setpage.js';
+import { setTask } from './settask.js';
 
 export function SetList({ house }: { house: House }) {
   const sets = useSignal<readonly SetCard[] | null>(null);

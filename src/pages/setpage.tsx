@@ -13,13 +13,12 @@ import { Parts } from './parts.js';
 import { fragmentOf, type Route } from './route.js';
 import { go, started } from './session.js';
 import type { SetCard } from './setcard.js';
+import { setTask } from './settask.js';
 import { SetResult } from './setresult.js';
 import { person } from './settings.js';
 import { unlike } from './size/lock.js';
 import { Locked } from './size/locked.js';
 import { Unmeasured } from './size/unmeasured.js';
-
-export const setTask = ({ from, to }: Pick<SetCard, 'from' | 'to'>): string => `Flaps from ${from} toward ${to}`;
 
 export function SetPage({ house, number }: { house: House; number: number }) {
   const card = useSignal<SetCard | null | undefined>(undefined);
@@ -131,8 +130,9 @@ function Over({ house, set, one }: { house: House; set: SetCard; one: Attempt })
       <SetResult house={house} set={set} one={one} />
       <div class="start">
         <button class="button quiet" type="button" onClick={() => { again.value = true; }}>Fly the set again</button>
-        <p>Another seed, another order. Each flight stands for itself. <a href={fragmentOf({ page: 'logbook' })}>Its runs in the logbook</a>; <a href={fragmentOf({ page: 'person' })}>beside the other flights</a></p>
+        <p>Another seed, another order. Each flight stands for itself.</p>
       </div>
+      <p class="small next"><a href={fragmentOf({ page: 'person' })}>Progress: beside the other flights</a> <a href={fragmentOf({ page: 'logbook' })}>Logbook: its runs one by one</a></p>
     </>
   );
 }

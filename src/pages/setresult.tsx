@@ -7,8 +7,11 @@ import { Curves } from './curves.js';
 import { ForecastResult } from './forecast.js';
 import type { House } from './house.js';
 import type { SetCard } from './setcard.js';
+import { setTask } from './settask.js';
 import { degrees } from './words.js';
 
+/** Of a number that so few runs do not give. */
+const NOT_YET = 'not yet';
 const WHEN = new Intl.DateTimeFormat(undefined, { dateStyle: 'long', timeStyle: 'short' });
 
 export function SetResult({ house, set, one }: { house: House; set: SetCard; one: Attempt }) {
@@ -24,18 +27,18 @@ export function SetResult({ house, set, one }: { house: House; set: SetCard; one
   const undone = one.runs - one.done.length;
   return (
     <>
-      <p class="above">{one.name !== '' && <strong>{one.name}</strong>} flown {WHEN.format(one.startedMs)}{one.person !== '' && ` by ${one.person}`}{one.leftMs !== null && `, left off with ${undone} of ${one.runs} runs not flown`}</p>
+      <p class="above"><span>{setTask(set)}, {set.loaded ? 'loaded' : 'calm'}; {one.name !== '' && <><strong>{one.name}</strong>, </>}flown {WHEN.format(one.startedMs)}{one.person !== '' && ` by ${one.person}`}{one.leftMs !== null && `, left off with ${undone} of ${one.runs} runs not flown`}</span></p>
       <dl class="figures three">
         <Number
-          what="Caught" value={caught === null ? '–' : `${caught.k} of ${caught.n}`}
+          what="Caught" value={caught === null ? NOT_YET : `${caught.k} of ${caught.n}`}
           more={caught === null ? `shown from 8 decided runs on: ${needed.runsForCounts} more` : `decided runs; 95 % interval ${share(caught.lo)} to ${share(caught.hi)}`}
         />
         <Number
-          what="False releases" value={falseReleases === null ? '–' : `${falseReleases.perMin.toFixed(2)} a minute`}
+          what="False releases" value={falseReleases === null ? NOT_YET : `${falseReleases.perMin.toFixed(2)} a minute`}
           more={falseReleases === null ? 'shown together with the others' : `${falseReleases.count} in ${(falseReleases.quietS / 60).toFixed(1)} quiet minutes; ${falseReleases.lo.toFixed(2)} to ${falseReleases.hi.toFixed(2)}`}
         />
         <Number
-          what="Median split at release" value={median?.deg == null ? '–' : degrees(median.deg)}
+          what="Median split at release" value={median === null ? NOT_YET : median.deg === null ? '–' : degrees(median.deg)}
           more={median === null ? 'shown together with the others' : median.deg === null ? 'beyond what was seen' : `95 % interval ${end(median.lo)} to ${end(median.hi)}`}
         />
       </dl>
@@ -45,6 +48,7 @@ export function SetResult({ house, set, one }: { house: House; set: SetCard; one
       <section class="set-notes">
         <h2 class="ruled">What stands behind it</h2>
         <ul>
+          {set.words.map((words) => <li key={words}><strong>{words}</strong></li>)}
           <li>{counts.runs} runs: {counts.caught} caught, {counts.late} late, {counts.missed} missed, {counts.undecided} undecided, {counts.falseRelease} false releases, {counts.held} quiet and held{result.void > 0 && `, ${result.void} void`}.</li>
           {result.assisted > 0 && <li>{result.assisted} of them were assisted. Compare them with assisted runs alone.</li>}
           {result.gaugeChanged && <li>The gauge changed its size within the set, so its runs are not one condition.</li>}
@@ -53,7 +57,6 @@ export function SetResult({ house, set, one }: { house: House; set: SetCard; one
           <li>You knew that splits would come. A split that nobody expects is met later; by how much, no drill can say.</li>
           <li>The three numbers belong together: earlier releases with more false ones are a moved hand, not a better eye. Learning inside a set cannot be seen.</li>
         </ul>
-        {set.words.map((words) => <p key={words} class="note"><strong>{words}</strong></p>)}
       </section>
     </>
   );

@@ -84,12 +84,21 @@ test.each([['light', [247, 242, 232, 255]], ['dark', [17, 22, 29, 255]]] as cons
   const drawn = await look(page, 'image/svg+xml', svg.bytes, 2);
   expect(drawn.corner).toEqual(paper);
   expect(drawn.part).toBeGreaterThan(0.02);
+  // The picture carries the page's own typeface with it: an image fetches none.
+  await page.evaluate(() => {
+    const make = URL.createObjectURL.bind(URL);
+    URL.createObjectURL = (of: Blob) => {
+      if (of.type === 'image/svg+xml') void of.text().then((xml) => { document.body.dataset['drawn'] = xml.slice(0, 2000); });
+      return make(of);
+    };
+  });
   const png = await saved(page, 'charts, PNG');
+  expect(await page.locator('body').getAttribute('data-drawn')).toContain('<style>@font-face{font-family:Inter;font-weight:100 900;src:url(data:font/woff2;base64,');
   expect(png.name).toBe(`evenhand-run-${run.record.digest.slice(0, 8)}-charts.png`);
   expect([...png.bytes.subarray(0, 8)]).toEqual([137, 80, 78, 71, 13, 10, 26, 10]);
   const pixels = await look(page, 'image/png', png.bytes);
   expect([pixels.width, pixels.height]).toEqual([drawn.width, drawn.height]);
   expect(pixels.corner).toEqual(paper);
-  expect(Math.abs(pixels.part - drawn.part)).toBeLessThan(0.001);
+  expect(Math.abs(pixels.part - drawn.part)).toBeLessThan(0.01);
   await close();
 });

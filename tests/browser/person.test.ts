@@ -43,7 +43,7 @@ test('flights side by side, apart by gauge and by person; the table tells what i
   ]);
   await openPerson(page);
   await page.getByLabel('Flown by').selectOption('Ada');
-  await page.getByRole('heading', { name: 'Ada, over time' }).waitFor();
+  await page.getByRole('heading', { name: 'Progress of Ada' }).waitFor();
   const groups = page.locator('.person-group');
   await expect.poll(() => groups.count()).toBe(2);
   expect(await groups.nth(1).locator('p.small').first().innerText()).toContain('here a gauge of 5.20 px a degree; there a gauge of 4.61 px a degree');
