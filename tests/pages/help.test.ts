@@ -6,6 +6,11 @@ import { FILE_SCHEMAS, keyTable, shapeOf, type FileKind, type Schema } from '../
 import { triggerSchema } from '../../sim/files/trigger.js';
 import { hasWords, placeOf, sections } from '../../src/pages/help/entries.js';
 import { EVENT_EXAMPLES, FAULT_EXAMPLES, KEY_EXAMPLES, TRIGGER_EXAMPLES } from '../../src/pages/help/examples.js';
+import { COMMANDS, PAGES } from '../../src/pages/help/guide.js';
+import { SCORES } from '../../src/pages/help/words.js';
+import { main } from '../../src/cli/program.js';
+import { PLACES } from '../../src/pages/places.js';
+import { OUTCOME_WORDS } from '../../src/pages/words.js';
 import { readScenario } from '../../src/text/index.js';
 import { lookup } from '../files/shipped.js';
 
@@ -70,6 +75,17 @@ describe('entries', () => {
     expect(found('held hazard')).toEqual(found('HAZARD held'));
     expect(found('blowback')).toContain('faults.kind.blowback');
     expect(found('zzz')).toEqual([]);
+  });
+  test('every place a page leads to, every outcome, every command', async () => {
+    const pages = PAGES.map(({ name }) => name);
+    expect(PLACES.flat().map(({ name }) => name).filter((name) => !pages.includes(name))).toEqual([]);
+    const outcomes = SCORES.map(({ name }) => name.toLowerCase()).join(', ');
+    expect(Object.values(OUTCOME_WORDS).filter((word) => !outcomes.includes(word))).toEqual([]);
+    let printed = '';
+    await main(['--help'], { out: (text: string) => { printed += text; }, err: () => undefined } as never);
+    const commands = [...printed.slice(printed.indexOf('Commands:')).matchAll(/^ {2}([a-z]+) /gm)].map(([, name]) => name).filter((name) => name !== 'help');
+    expect(commands).toContain('sweep');
+    expect(COMMANDS.map(({ name }) => name.replace('evenhand ', '')).sort()).toEqual(commands.sort());
   });
   test('no figure of the trade, and the caution first', () => {
     expect(all[0]!.entries.map(({ text }) => text).join(' ')).toMatch(/approved manuals, procedures and licensed instruction come before/);

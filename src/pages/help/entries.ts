@@ -1,6 +1,7 @@
 /** All that help can show, by section: the keys of every kind of file from the schemas themselves, and what is said beside them. */
 import { type FileKind, type KeyRow, keyTable } from '../../../sim/files/index.js';
 import { EVENT_EXAMPLES, FAULT_EXAMPLES, KEY_EXAMPLES, TRIGGER_EXAMPLES, type Example } from './examples.js';
+import { COMMANDS, FIGURES, PAGES } from './guide.js';
 import { IS_NOT, SCORES, WORDS, type Said } from './words.js';
 
 export interface Entry {
@@ -63,9 +64,12 @@ let made: readonly Section[] | null = null;
 /** Every section but the keys of the drill, which are the hand's own. */
 export const sections = (): readonly Section[] => (made ??= [
   { id: 'first', title: 'What it is not', about: 'Before anything else.', entries: said('first', IS_NOT) },
+  { id: 'pages', title: 'Pages', about: 'What is done where.', entries: said('page', PAGES) },
   { id: 'scores', title: 'How a score comes about', about: 'What a run comes to, and from which figures.', entries: said('score', SCORES) },
+  { id: 'figures', title: 'Figures', about: 'What debrief, sets and progress show, with units.', entries: said('figure', FIGURES) },
   { id: 'words', title: 'Words', about: 'One word for one thing, here and in every file.', entries: said('word', WORDS) },
   ...FILES.map(({ kind, title, about, elsewhere }): Section => ({ id: `${kind}-file`, title, about, entries: keysOf(kind, elsewhere) })),
+  { id: 'commands', title: 'Commands', about: 'Without a page: npx evenhand, then one of these. Each says with --help what it takes and gives.', entries: said('command', COMMANDS) },
 ]);
 
 /** Whether an entry has all the words that were typed, in whatever order. */

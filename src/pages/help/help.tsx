@@ -25,8 +25,7 @@ function handSection(house: House): Section {
 export function Help({ house, at }: Props) {
   const typed = useSignal('');
   const main = useRef<HTMLDivElement>(null);
-  const [first, scores, words, ...files] = sections();
-  const all = [first, scores, handSection(house), words, ...files].filter((one) => one !== undefined);
+  const all = sections().flatMap((section) => (section.id === 'words' ? [handSection(house), section] : [section]));
   const place = placeOf(all, at) ?? { section: all[0] as Section, entry: null };
   const wanted = typed.value.trim();
   const found = wanted === '' ? [] : all.map((section) => ({ ...section, entries: section.entries.filter((entry) => hasWords(entry, wanted)) })).filter(({ entries }) => entries.length > 0);
