@@ -2,13 +2,13 @@
  * A class looked at together: record files and exported logbooks of several people, opened on one machine. Every record is
  * played again before anything is told of it, and nothing is kept: what was read is gone with the page.
  */
-import { verify, type RunRecord } from '../../sim/files/index.js';
+import type { RunRecord } from '../../sim/files/index.js';
 import { MODEL_VERSION } from '../../sim/index.js';
-import { readRecord } from '../text/index.js';
 import { openRecord } from './file.js';
 import { entryOf, type Attempt, type Entry } from './logbook/index.js';
 import { linesOf } from './logbook/import.js';
-import { attemptOf, BOOK_FORMAT, headOf, toldOf } from './logbook/lines.js';
+import { attemptOf, BOOK_FORMAT, headOf } from './logbook/lines.js';
+import { proofOf, runIn } from './logbook/run-in.js';
 import type { RunsOf } from './runs.js';
 
 export interface ClassRefusal {
@@ -123,7 +123,7 @@ export async function readClass(before: ClassBook, files: readonly File[], { nam
         if (!known.some(({ id }) => id === attempt.id)) known.push({ ...attempt, done: attempt.done.map(({ entry, outcome }) => ({ entry: places.get(entry) ?? entry, outcome })) });
         continue;
       }
-      const run = runIn(text);
+      const run = provedIn(text);
       if ('why' in run) refuse(file.name, line, run.why);
       else {
         const id = take(run.person, run.record, run);
@@ -157,15 +157,9 @@ async function isGzip(file: File): Promise<boolean> {
 type Line = { readonly record: RunRecord; readonly id: string | null; readonly person: string; readonly atMs: number; readonly attempt: string | null; readonly drill: number | null; readonly abandoned: boolean };
 
 /** The run of a line of a logbook, played again; or why it is refused. */
-function runIn(text: string): Line | { readonly why: string } {
-  const found = toldOf(text);
-  if (found === null) return { why: 'no run stands in this line' };
-  const read = readRecord(found.recordText, 'record');
-  if (!read.ok) {
-    const [problem] = read.problems;
-    return { why: `its record is wrong${problem === undefined ? '' : ` at ${problem.path === '' ? 'its beginning' : problem.path}: found ${problem.found}, allowed ${problem.allowed}`}` };
-  }
-  const { replayable, refused: [refusal] } = verify(read.value);
-  if (replayable && refusal !== undefined) return { why: `its record does not follow from its inputs: ${refusal.path === '' ? refusal.code : refusal.path}` };
-  return { record: read.value, id: found.id, ...found.told };
+function provedIn(text: string): Line | { readonly why: string } {
+  const found = runIn(text);
+  if ('why' in found) return found;
+  const proof = proofOf(found.record);
+  return 'why' in proof ? proof : { record: found.record, id: found.id, ...found.told };
 }

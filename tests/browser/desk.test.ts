@@ -6,6 +6,7 @@ import { clockByHand, goTo, startByHand } from './clock.js';
 import { axe, makeReady, middleOf, reading, save, startRun } from './drilling.js';
 import { openScenario, plain } from './flying.js';
 import { appUrl, openApp } from './harness.js';
+import { look } from './alike.js';
 
 /** A second window of the same browser, at the desk. A tab would not do: the one behind it is drawn once a second, and each such frame is a stall. */
 async function deskBeside(page: Page, problems: string[]): Promise<Page> {
@@ -111,15 +112,6 @@ test('followed, acted in, ended and graded: all of it in the record, and the rec
   await desk.locator('.figures').waitFor();
   await close();
 }, 150_000);
-
-/** Everything that can be seen of a page, but for which windows follow it. */
-const look = (page: Page): Promise<Record<string, string>> => page.evaluate(() => {
-  const canvas = document.querySelector('canvas')!;
-  const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
-  let sum = 0x811c9dc5;
-  for (const byte of data) sum = Math.imul(sum ^ byte, 0x01000193) >>> 0;
-  return { pixels: sum.toString(16), page: document.body.innerHTML, title: document.title, address: location.hash };
-});
 
 test('what a desk has armed shows in no pixel and no word before it acts', async () => {
   async function watch(arm: string | null): Promise<{ looks: Record<string, string>[]; behind: string }> {

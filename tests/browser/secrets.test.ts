@@ -1,19 +1,9 @@
 // Nothing gives the fault away: with the same dice, a fault on one side, on the other, of another kind and none at all look the
 // same in every respect until it acts: pixels, words, names for assistive technology, title, address, requests.
-import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { clockByHand, goTo, startByHand } from './clock.js';
 import { openScenario, plain } from './flying.js';
-
-/** Everything that can be seen of a page. */
-const look = (page: Page): Promise<Record<string, string>> => page.evaluate(() => {
-  const canvas = document.querySelector('canvas')!;
-  const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
-  // FNV-1a over the pixels: a difference in one of them is a difference here.
-  let sum = 0x811c9dc5;
-  for (const byte of data) sum = Math.imul(sum ^ byte, 0x01000193) >>> 0;
-  return { pixels: sum.toString(16), page: document.body.innerHTML, title: document.title, address: location.hash };
-});
+import { look } from './alike.js';
 
 const HELD_S = 3;
 const events = [

@@ -85,7 +85,7 @@ describe('entries', () => {
     await main(['--help'], { out: (text: string) => { printed += text; }, err: () => undefined } as never);
     const commands = [...printed.slice(printed.indexOf('Commands:')).matchAll(/^ {2}([a-z]+) /gm)].map(([, name]) => name).filter((name) => name !== 'help');
     expect(commands).toContain('sweep');
-    expect(COMMANDS.map(({ name }) => name.replace('evenhand ', '')).sort()).toEqual(commands.sort());
+    expect(new Set(COMMANDS.map(({ name }) => name.replace('evenhand ', '')))).toEqual(new Set(commands));
   });
   test('no figure of the trade, and the caution first', () => {
     expect(all[0]!.entries.map(({ text }) => text).join(' ')).toMatch(/approved manuals, procedures and licensed instruction come before/);

@@ -1,8 +1,8 @@
 /** Takes the runs of a logbook's file in. Each is checked and played again before it is kept; nothing else is believed. */
-import { verify } from '../../../sim/files/index.js';
-import { MOST_BYTES, readRecord } from '../../text/index.js';
+import { MOST_BYTES } from '../../text/index.js';
 import type { Book } from './book.js';
-import { attemptOf, BOOK_FORMAT, headOf, toldOf } from './lines.js';
+import { attemptOf, BOOK_FORMAT, headOf } from './lines.js';
+import { proofOf, runIn } from './run-in.js';
 
 export interface Imported {
   readonly kept: number;
@@ -74,24 +74,18 @@ export async function importBook(book: Book, file: Blob, { id, progress, stop }:
 }
 
 async function take(book: Book, text: string, newId: () => string, places: Map<string, string>): Promise<'kept' | 'known' | 'unproved' | { why: string }> {
-  const found = toldOf(text);
-  if (found === null) return { why: 'no run stands in this line' };
-  const read = readRecord(found.recordText, 'record');
-  if (!read.ok) {
-    const [problem] = read.problems;
-    return { why: `its record is wrong${problem === undefined ? '' : ` at ${problem.path === '' ? 'its beginning' : problem.path}: found ${problem.found}, allowed ${problem.allowed}`}` };
-  }
-  const there = await book.idOf(read.value.digest);
+  const found = runIn(text);
+  if ('why' in found) return found;
+  const there = await book.idOf(found.record.digest);
   if (found.id !== null && there !== null) places.set(found.id, there);
   if (there !== null) return 'known';
-  const verdict = verify(read.value);
-  const [refusal] = verdict.refused;
-  if (verdict.replayable && refusal !== undefined) return { why: `its record does not follow from its inputs: ${refusal.path === '' ? refusal.code : refusal.path}` };
+  const proof = proofOf(found.record);
+  if ('why' in proof) return proof;
   // Under its own id, so that the flight of its set finds it; under a new one where that is taken.
   const id = found.id === null || await book.record(found.id) !== null ? newId() : found.id;
   if (found.id !== null) places.set(found.id, id);
-  await book.keep(read.value, { id, ...found.told, imported: true });
-  return verdict.replayable ? 'kept' : 'unproved';
+  await book.keep(found.record, { id, ...found.told, imported: true });
+  return proof.proved ? 'kept' : 'unproved';
 }
 
 /** The lines of a gzipped file one after another; what cannot be read on ends them with why. */
