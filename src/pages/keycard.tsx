@@ -26,9 +26,12 @@ export function KeyCard({ house, asked }: { house: House; asked: boolean }) {
   );
 }
 
+/** Answers first, the horn last: as the summary names them. */
+const order = ({ intent }: KeyLine): number => (intent.startsWith('answer') ? 0 : intent.startsWith('silence') ? 2 : 1);
+
 function OtherKeys({ house, card, open }: { house: House; card: readonly KeyLine[]; open: boolean }) {
   const shown = new Set(card.map(({ intent }) => intent));
-  const others = house.keys.groups(bindings.value).flatMap(({ lines }) => lines).filter(({ intent }) => !shown.has(intent));
+  const others = house.keys.groups(bindings.value).flatMap(({ lines }) => lines).filter(({ intent }) => !shown.has(intent)).sort((a, b) => order(a) - order(b));
   return <details class="keys-more" open={open}><summary>Answers, flying, horn</summary><Lines lines={others} kind="keys-other" /></details>;
 }
 

@@ -83,6 +83,7 @@ function Told({ run, flown }: { run: RunRecord; flown: Practised }) {
   const { score, outcome } = run;
   const what = score.growthAtReleaseDeg !== null && score.afterOnsetS !== null && (outcome === 'caught' || outcome === 'late')
     ? `${outcome === 'caught' ? 'Caught' : 'Late'}: ${degrees(score.growthAtReleaseDeg)} further apart, ${seconds(score.afterOnsetS)} after onset.`
+    : outcome === 'void' ? 'Void: the clock stopped in it, by a pause, a lost window or a slow page.'
     : `${OUTCOME_WORDS[outcome].charAt(0).toUpperCase()}${OUTCOME_WORDS[outcome].slice(1)}.`;
   return (
     <>

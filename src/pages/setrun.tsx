@@ -69,7 +69,7 @@ export function SetSay({ house, number }: { house: House; number: number }) {
           <Locked />
           <div class="start">
             <button ref={first} class="button" type="button" disabled={unlike.value !== null} onClick={() => fly(house, number)}>Run {next + 1}</button>
-            <p>{run.outcome === 'void' ? 'The last run is void: it was paused, or its window was lost. ' : ''}<a href={`#/set/${number}`}>Stop here for now</a></p>
+            <p>{run.outcome === 'void' ? 'The last run is void: it was paused, its window was lost, or the page was too slow. ' : ''}<a href={`#/set/${number}`}>Stop here for now</a></p>
           </div>
         </>
       )}

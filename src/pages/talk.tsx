@@ -20,8 +20,8 @@ const inOneColumn = (answers: Said['answers']): boolean => answers.length <= 3 |
 export function Talk({ at, talk: { id, text, answers, caution, part, waiting }, later }: Props) {
   return (
     <Box at={at} label={answers.length === 0 ? 'Message' : 'Question'} {...(caution === null ? {} : { kind: 'talk-caution' })}>
-      {/* The same words at the head of a region that speaks when it changes. */}
-      <p key={id} class="talk-text" role="alert">{text}{waiting > 0 && <span class="talk-more"> · {waiting} more</span>}</p>
+      {/* The same words at the head of a region that speaks when it changes. A caution is spoken once, by the alerts. */}
+      <p key={id} class="talk-text" {...(caution === null ? { role: 'alert' as const } : {})}>{text}{waiting > 0 && <span class="talk-more"> · {waiting} more</span>}</p>
       <span class="talk-time" aria-hidden="true"><i style={{ width: `${Math.round(part * 100)}%` }} /></span>
       {answers.length > 0 && (
         <div class={inOneColumn(answers) ? 'talk-answers talk-column' : 'talk-answers'}>

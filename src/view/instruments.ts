@@ -39,7 +39,7 @@ export const READINGS: readonly Reading[] = [
     id: 'manoeuvre', name: 'Manoeuvre speed', place: 'speed',
     say: shown((now) => `${knots(now.manoeuvreKt)}${now.manoeuvreHollow ? ', once both sides are there' : ''}`),
   },
-  { id: 'lowest', name: 'Lowest speed', place: 'speed', say: shown((now) => knots(now.lowestKt)) },
+  { id: 'lowest', name: 'Stall warning', place: 'speed', say: shown((now) => knots(now.lowestKt)) },
   { id: 'altitude', name: 'Height', place: 'altitude', say: shown((now) => `${feet(Math.round(now.altitudeFt / 10) * 10)} feet, ${PATH_WORDS[now.path]}`) },
   { id: 'heading', name: 'Heading', place: 'bank', say: shown((now) => `${headingFigures(now.headingDeg)} degrees`) },
   { id: 'bank', name: 'Bank', place: 'bank', say: shown((now) => bankWords(now.bankDeg)) },

@@ -25,7 +25,7 @@ export const anglesInWords = ({ leftTlaDeg, rightTlaDeg }: { leftTlaDeg: number;
 /** Bank to the degree: a horizon of this size is read no finer. */
 export function bankWords(deg: number): string {
   const whole = Math.round(Math.abs(deg));
-  return whole === 0 ? 'level' : `${whole} degrees ${deg > 0 ? 'right' : 'left'}`;
+  return whole === 0 ? 'level' : `${whole} ${whole === 1 ? 'degree' : 'degrees'} ${deg > 0 ? 'right' : 'left'}`;
 }
 
 /** A deflection without a figure, in the steps that an eye takes from the mark: near the middle, some, much. */

@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { CONTROLS, READINGS } from '../../src/view/instruments.js';
 import type { Panel, Picture } from '../../src/view/picture.js';
 import { knobSpring } from '../../src/view/spring.js';
-import { controlWords, feet, spokenDeg } from '../../src/view/words.js';
+import { bankWords, controlWords, feet, spokenDeg } from '../../src/view/words.js';
 
 const panel: Panel = {
   settings: [{ deg: 0, name: 'up' }, { deg: 4, name: '4' }, { deg: 16, name: '16' }], stopDeg: 38,
@@ -31,6 +31,10 @@ test('readings in words', () => {
 test('no limit is no number', () => {
   const limit = READINGS.find(({ id }) => id === 'limit')!;
   expect(limit.say({ ...picture, limitKt: Infinity, limitOf: 'no limit' }, panel)).toBe('none');
+});
+
+test('bank to the degree, and one is one', () => {
+  expect([0.4, 1.2, -0.6, -15.4].map(bankWords)).toEqual(['level', '1 degree right', '1 degree left', '15 degrees left']);
 });
 
 test('a blanked instrument says so and nothing else', () => {

@@ -7,7 +7,9 @@ import { fragmentOf } from '../route.js';
 import { person } from '../settings.js';
 import { FIRST_HOLD, pilotWay, traineeWay, type WayIn } from './ways.js';
 
-const FIRST_SET: WayIn = { href: fragmentOf({ page: 'set', number: 1 }), go: 'Fly set 1', line: 'Many short runs that count together: how soon you let go, with its interval.' };
+/** Until the sets are known nothing is said of them: a line that changes while it is read is worse than one that comes. */
+const FIRST_SET: WayIn = { href: fragmentOf({ page: 'set', number: 1 }), go: 'Fly set 1', line: '' };
+const SETS_LINE = 'Many short runs that count together: how soon you let go, with its interval.';
 
 export function Whoever({ house }: { house: House }) {
   const trainee = useSignal(FIRST_HOLD);
@@ -61,5 +63,6 @@ async function standing(house: House, name: string, learns: (way: WayIn) => void
     if (course !== undefined && progress.stands.some(({ flown }) => flown > 0)) learns(traineeWay(course, progress.proposal, done));
   } catch {
     // What keeps the logbook shut is told where it is needed: here the first hold and the first set stay on offer.
+    alone({ ...FIRST_SET, line: SETS_LINE });
   }
 }
