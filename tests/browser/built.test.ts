@@ -29,3 +29,14 @@ test('the libraries are found by their names', () => {
   expect(stderr).toBe('');
   expect(stdout).toBe('function object\n');
 });
+
+test('the package holds what its manifest names, and nothing of the tests', () => {
+  const { stdout } = spawnSync('npm', ['pack', '--dry-run', '--json', '--ignore-scripts'], { cwd: top, encoding: 'utf8' });
+  const [{ files }] = JSON.parse(stdout) as [{ files: { path: string }[] }];
+  const packed = new Set(files.map(({ path }) => path));
+  const { bin, exports } = JSON.parse(readFileSync(join(top, 'package.json'), 'utf8')) as { bin: Record<string, string>; exports: Record<string, string | Record<string, string>> };
+  const named = [...Object.values(bin), ...Object.values(exports).flatMap((one) => (typeof one === 'string' ? [one] : Object.values(one)))].map((path) => path.replace('./', ''));
+  expect(named.length).toBeGreaterThan(4);
+  expect([...named, 'dist/index.html', 'dist/worker.js', 'scenarios/drills/set-16-from-4.json', 'README.md'].filter((path) => !packed.has(path))).toEqual([]);
+  expect([...packed].filter((path) => /\.tsx?$|\.mjs$|tsbuildinfo|types\/tests/.test(path) && !path.endsWith('.d.ts'))).toEqual([]);
+});
