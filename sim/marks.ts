@@ -56,10 +56,12 @@ export const lowestLimitKt = ({ settings, limits, gear }: Airframe): number => M
 export function limitNow(s: State, airframe: Airframe): Limit {
   const kt = limitKtNow(s, airframe);
   if (kt === Infinity) return { kt, source: 'none', settingDeg: null };
-  const sides = [
-    ['lever', settingOfLever(airframe, s.flapLeverDeg)], ['leftSide', settingOver(airframe, s.leftDeg)], ['rightSide', settingOver(airframe, s.rightDeg)],
-  ] as const;
-  for (const [source, setting] of sides) if (setting?.limitKt === kt) return { kt, source, settingDeg: setting.deg };
+  const lever = settingOfLever(airframe, s.flapLeverDeg);
+  if (lever?.limitKt === kt) return { kt, source: 'lever', settingDeg: lever.deg };
+  const left = settingOver(airframe, s.leftDeg);
+  if (left?.limitKt === kt) return { kt, source: 'leftSide', settingDeg: left.deg };
+  const right = settingOver(airframe, s.rightDeg);
+  if (right?.limitKt === kt) return { kt, source: 'rightSide', settingDeg: right.deg };
   if (s.leadingEdge > 0 && airframe.limits.leadingEdgeKt === kt) return { kt, source: 'leadingEdge', settingDeg: null };
   return { kt, source: s.contactor !== 0 && airframe.limits.standbyDriveKt === kt ? 'drive' : 'gear', settingDeg: null };
 }

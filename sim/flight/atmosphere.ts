@@ -22,14 +22,37 @@ export function pressureRatio(heightM: number): number {
 /** Temperature over sea-level temperature. */
 export const temperatureRatio = (heightM: number): number => 1 - LAPSE * heightM / T0;
 
-/** Air density, kg/m3, of a pressure and a temperature over those at sea level: who has both need not ask the height again. */
-export const densityOf = (delta: number, theta: number): number => RHO0 * delta / theta;
+/** Air density, kg/m3, of a pressure and a temperature over those at sea level. */
+const densityOf = (delta: number, theta: number): number => RHO0 * delta / theta;
+
 
 /** Air density, kg/m3. */
 export const density = (heightM: number): number => densityOf(pressureRatio(heightM), temperatureRatio(heightM));
 
 /** Speed of sound, m/s, of a temperature over that at sea level. */
-export const soundSpeedOf = (theta: number): number => Math.sqrt(1.4 * GAS * T0 * theta);
+const soundSpeedOf = (theta: number): number => Math.sqrt(1.4 * GAS * T0 * theta);
+
+/** Places in what `airAt` gives: p/p0, speed of sound in m/s, density in kg/m3. */
+export const DELTA = 1;
+export const SOUND = 2;
+export const RHO = 3;
+
+const lastAir = new Float64Array([NaN, 0, 0, 0]);
+
+/**
+ * The air at a height, good until the next height is asked. The last one is remembered, since in level flight all the
+ * ticks of a run ask the same; a row of doubles, since numbers handed back from a call would be made anew in every tick.
+ */
+export function airAt(heightM: number): Float64Array {
+  if (lastAir[0] === heightM) return lastAir;
+  const delta = pressureRatio(heightM);
+  const theta = temperatureRatio(heightM);
+  lastAir[0] = heightM;
+  lastAir[DELTA] = delta;
+  lastAir[SOUND] = soundSpeedOf(theta);
+  lastAir[RHO] = densityOf(delta, theta);
+  return lastAir;
+}
 
 /** Speed of sound, m/s. */
 export const soundSpeed = (heightM: number): number => soundSpeedOf(temperatureRatio(heightM));
@@ -42,7 +65,7 @@ function twoSevenths(z: number): number {
     const y3 = y * y * y;
     const y6 = y3 * y3;
     const next = y - (y6 * y - square) / (7 * y6);
-    if (next === y) return y; // every further round gives the same
+    if (next === y) break; // every further round gives the same
     y = next;
   }
   return y;

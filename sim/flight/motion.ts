@@ -1,7 +1,7 @@
 /** Speed and height along a given path: midpoint Runge-Kutta, so order 2 with the mid-tick thrust and flap. */
 import type { State } from '../state.js';
 import { DT, RAD, clamp } from '../units.js';
-import { casOfMach, density, densityOf, pressureRatio, soundSpeedOf, temperatureRatio } from './atmosphere.js';
+import { airAt, casOfMach, DELTA, RHO, SOUND } from './atmosphere.js';
 import type { FlightNumbers } from './numbers.js';
 import { fractionOfLever, spooled, stepSpeedHold, thrustAvailable } from './thrust.js';
 
@@ -26,7 +26,7 @@ export function drag(n: FlightNumbers, shape: Shape, leftDeg: number, rightDeg: 
 }
 
 /** Dynamic pressure, Pa. */
-export const dynamicPressure = (speedMps: number, heightM: number): number => 0.5 * density(heightM) * speedMps * speedMps;
+export const dynamicPressure = (speedMps: number, heightM: number): number => 0.5 * (airAt(heightM)[RHO] as number) * speedMps * speedMps;
 
 /** The model has no stall: level flight without thrust would end in a standstill. Far below any stall, the speed stays here, m/s. */
 const LOWEST_MPS = 20;
@@ -50,13 +50,9 @@ function stepClimb(s: State, n: FlightNumbers, spareN: number): void {
 export function stepMotion(s: State, n: FlightNumbers, leftMidDeg: number, rightMidDeg: number): number {
   const cosine = Math.sqrt(1 - s.pathSin * s.pathSin);
   const lift = n.weightN * cosine;
-  // The air is asked once a height: in level flight start, middle and end of the tick lie in the same.
-  let delta = pressureRatio(s.heightM);
-  let theta = temperatureRatio(s.heightM);
-  let sound = soundSpeedOf(theta);
-  let rho = densityOf(delta, theta);
-  const available = thrustAvailable(n, delta, s.speedMps / sound);
-  const dragNow = drag(n, s, s.leftDeg, s.rightDeg, 0.5 * rho * s.speedMps * s.speedMps, lift);
+  let air = airAt(s.heightM);
+  const available = thrustAvailable(n, air[DELTA] as number, s.speedMps / (air[SOUND] as number));
+  const dragNow = drag(n, s, s.leftDeg, s.rightDeg, 0.5 * (air[RHO] as number) * s.speedMps * s.speedMps, lift);
   stepSpeedHold(s, n, dragNow, available);
 
   const left = spooled(n, s.leftThrust, s.leftLive === 1 ? fractionOfLever(n, s.leftTlaDeg) : 0);
@@ -68,15 +64,10 @@ export function stepMotion(s: State, n: FlightNumbers, leftMidDeg: number, right
 
   const speedMid = s.speedMps + (DT / 2) * (thrustNow - dragNow + pull) / n.massKg;
   const heightMid = s.heightM + (DT / 2) * s.speedMps * s.pathSin;
-  if (heightMid !== s.heightM) {
-    delta = pressureRatio(heightMid);
-    theta = temperatureRatio(heightMid);
-    sound = soundSpeedOf(theta);
-    rho = densityOf(delta, theta);
-  }
-  const qMid = 0.5 * rho * speedMid * speedMid;
+  air = airAt(heightMid);
+  const qMid = 0.5 * (air[RHO] as number) * speedMid * speedMid;
   const dragMid = drag(n, s, leftMidDeg, rightMidDeg, qMid, lift);
-  const thrustMid = thrustAvailable(n, delta, speedMid / sound) * 0.5 * ((s.leftThrust + left) + (s.rightThrust + right));
+  const thrustMid = thrustAvailable(n, air[DELTA] as number, speedMid / (air[SOUND] as number)) * 0.5 * ((s.leftThrust + left) + (s.rightThrust + right));
 
   s.speedMps += DT * (thrustMid - dragMid + pull) / n.massKg;
   if (s.speedMps < LOWEST_MPS) s.speedMps = LOWEST_MPS;
@@ -88,10 +79,7 @@ export function stepMotion(s: State, n: FlightNumbers, leftMidDeg: number, right
   s.rightThrust = right;
   if (s.pathSin < 0 && s.heightM <= s.levelAtM) s.pathSin = 0;
   if (s.goAround === 1 && climbsTo && s.heightM >= s.levelAtM) s.goAround = s.pathSin = 0;
-  if (s.heightM !== heightMid) {
-    delta = pressureRatio(s.heightM);
-    sound = soundSpeedOf(temperatureRatio(s.heightM));
-  }
-  s.casKt = casOfMach(s.speedMps / sound, delta);
+  air = airAt(s.heightM);
+  s.casKt = casOfMach(s.speedMps / (air[SOUND] as number), air[DELTA] as number);
   return qMid;
 }
