@@ -24,6 +24,7 @@ export const isSaid = ({ event }: Entry): boolean => isTold(event) || isAsking(e
 
 /** The cues that have come by this world, each with its tick. One that a rewind took back is gone again. */
 export function cuesOf(before: readonly Cue[], { fixed, state }: World): readonly Cue[] {
+  if (!fixed.agenda.entries.some(isSaid)) return before; // most drills say nothing, and are asked in every frame
   const come = fixed.agenda.entries.filter((entry) => isSaid(entry) && hasActed(state, fixed, entry));
   if (come.length === before.length && come.every(({ place }, index) => before[index]?.place === place)) return before;
   const known = new Map(before.map(({ place, tick }) => [place, tick]));

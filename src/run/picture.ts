@@ -51,15 +51,15 @@ export interface Beside {
 
 const DEG = 180 / Math.PI;
 
-/** The picture of one moment. */
-export function pictureOf(world: World, airframe: Airframe, scenario: ReadyScenario, { training, ...beside }: Beside): Picture {
+/** The picture of one moment. Every key is written out: one literal, one shape; with a spread in it a frame of the stream took twenty times as long. */
+export function pictureOf(world: World, airframe: Airframe, scenario: ReadyScenario, { blank, frozen, coverOpen, holdLetGo, talk, training }: Beside): Picture {
   const { state: s, fixed } = world;
   const limit = limitNow(s, airframe);
   const left = leftPointer(s, fixed.noise);
   const right = rightPointer(s, fixed.noise);
   const isThere = (deg: number): boolean => Math.abs(deg - s.flapLeverDeg) <= THERE_DEG;
   return {
-    ...beside,
+    blank, frozen, coverOpen, holdLetGo, talk,
     timeS: s.tick / 100,
     leftPointerDeg: left, rightPointerDeg: right,
     speedKt: s.casKt, selectedKt: s.selectedKt, speedHold: s.speedHold === 1,

@@ -69,8 +69,12 @@ export function frame(session: Session, stampMs: number): Session {
   if (due > STALL_TICKS) return stall(session, stampMs);
   if (due <= 0) return session;
   const world = advance(session.world, session.log, due);
-  if (freezes(session.world, world)) return freeze(session, due, stampMs);
-  return settle({ ...session, world, kept: keep([...session.kept, { world, stampMs }]) });
+  return freezes(session.world, world) ? freeze(session, due, stampMs) : stepped(session, world, stampMs);
+}
+
+/** The session a frame later. Every key is written out, since this is made in every frame: a spread makes a shape of its own. */
+function stepped({ start, kept, clock, running, log, marks, seq, over, endTick }: Session, world: World, stampMs: number): Session {
+  return settle({ start, world, kept: keep(kept, { world, stampMs }), clock, running, log, marks, seq, over, endTick });
 }
 
 /** Whether an event that freezes acted on the way from one world to a later one. */
@@ -81,7 +85,7 @@ const freezes = ({ fixed, state }: World, later: World): boolean =>
 function freeze(session: Session, due: number, stampMs: number): Session {
   let { world } = session;
   for (let tick = 0; tick < due && !freezes(session.world, world); tick += 1) world = advance(world, session.log, 1);
-  const there = settle({ ...session, world, kept: keep([...session.kept, { world, stampMs }]) });
+  const there = stepped(session, world, stampMs);
   const stoodMs = stampOfTick(there.clock, world.state.tick);
   const released = world.state.drive === 0 ? there : file(there, stoodMs, { do: 'releaseDrive' });
   return { ...mark(released, stoodMs, 'freeze'), running: false };
@@ -90,12 +94,14 @@ function freeze(session: Session, due: number, stampMs: number): Session {
 /** The clock stands by a freeze: the instruments stay. */
 export const isFrozen = ({ running, over, marks }: Session): boolean => !running && over === null && marks[marks.length - 1]?.what === 'freeze';
 
-/** Kept worlds back to the youngest that is at least WINDOW ticks old, one before it for frames that carry marks. */
-function keep(kept: readonly Kept[]): readonly Kept[] {
-  const now = (kept[kept.length - 1] as Kept).world.state.tick;
+/** Kept worlds with the latest, back to the youngest that is at least WINDOW ticks old, one before it for frames that carry marks. */
+function keep(kept: readonly Kept[], latest: Kept): readonly Kept[] {
+  const now = latest.world.state.tick;
   let from = 0;
   while (from + 1 < kept.length && (kept[from + 1] as Kept).world.state.tick <= now - 2 * WINDOW) from += 1;
-  return from === 0 ? kept : kept.slice(from);
+  const all = kept.slice(from);
+  all.push(latest);
+  return all;
 }
 
 /** Acts that were filed for ticks that did not come act where the clock stands. */
