@@ -57,24 +57,11 @@ export function Debrief({ house }: { house: House }) {
       {failed.value !== null && <p class="note" role="alert">The run could not be played again: {failed.value}. Its record can still be saved.</p>}
       {facts.value === null && <Stored run={run} />}
       {facts.value && <Told key={run.digest} house={house} run={run} facts={facts.value} />}
-      {again !== null && <DrillNext house={house} number={again} />}
+      {again !== null && <p class="small next"><a href={fragmentOf({ page: 'brief', number: again, seed: null })}>Fly drill {again} again</a> <a href="#/">All drills</a> <a href="#/logbook">Logbook</a> <span>The logbook keeps the run on this machine; its saved record can be opened anywhere.</span></p>}
       {own !== null && <OwnNext own={own} />}
       {step !== null && <StepNext step={step} />}
       <Opening house={house} />
     </Page>
-  );
-}
-
-/** Where a drill leads on to: the same again, or the one behind it. */
-function DrillNext({ house, number }: { house: House; number: number }) {
-  const count = useSignal(0);
-  useEffect(() => { void house.drills().then((all) => { count.value = all.length; }, () => undefined); }, [house]);
-  return (
-    <p class="small next">
-      <a href={fragmentOf({ page: 'brief', number, seed: null })}>Fly drill {number} again</a>
-      {number < count.value && <> <a href={fragmentOf({ page: 'brief', number: number + 1, seed: null })}>Drill {number + 1}</a></>} <a href="#/">All drills</a> <a href="#/logbook">Logbook</a>
-      <span>The logbook keeps the run on this machine; its saved record can be opened anywhere.</span>
-    </p>
   );
 }
 

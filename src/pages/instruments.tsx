@@ -3,7 +3,6 @@ import { useComputed, useSignal, useSignalEffect, type Signal } from '@preact/si
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { replayLayout } from '../view/layoutReplay.js';
 import { alertWords } from '../view/alertList.js';
-import { pxPerDeg } from '../view/dial.js';
 import type { House, Instruments as Drawn, Replayed } from './house.js';
 import { tickAt } from './player.js';
 import { look } from './settings.js';
@@ -14,11 +13,9 @@ interface Props {
   readonly replayed: Pick<Replayed, 'panel' | 'pictureAt'>;
   readonly cursor: Signal<number>;
   readonly truth: Signal<boolean>;
-  /** Told how large the gauge came out, px a degree at the tips. */
-  readonly sized?: (pxADeg: number) => void;
 }
 
-export function Instruments({ house, replayed, cursor, truth, sized }: Props) {
+export function Instruments({ house, replayed, cursor, truth }: Props) {
   const place = useRef<HTMLDivElement>(null);
   const drawn = useSignal<Drawn | null>(null);
   const now = useComputed(() => replayed.pictureAt(tickAt(cursor.value), truth.value));
@@ -29,12 +26,7 @@ export function Instruments({ house, replayed, cursor, truth, sized }: Props) {
     void house.instruments(host).then((stage) => {
       if (gone) return stage.close();
       // An observer may speak once more of a place that has just left the page, where no colour can be read.
-      const set = (): void => {
-        if (!host.isConnected) return;
-        const at = replayLayout(host.clientWidth);
-        stage.set(at, replayed.panel);
-        sized?.(pxPerDeg(replayed.panel.dial, at.gauge.radius));
-      };
+      const set = (): void => { if (host.isConnected) stage.set(replayLayout(host.clientWidth), replayed.panel); };
       set();
       drawn.value = stage;
       const sizes = new ResizeObserver(() => { if (!matchMedia('print').matches) set(); });

@@ -1,5 +1,5 @@
 /** The replay: the drill's instruments at the cursor, played, stepped, scrubbed, or led to a moment of note. */
-import { useSignal, type Signal } from '@preact/signals';
+import type { Signal } from '@preact/signals';
 import type { RunRecord } from '../../sim/files/index.js';
 import type { Facts } from './facts.js';
 import type { House, Replayed } from './house.js';
@@ -8,7 +8,7 @@ import { Instruments } from './instruments.js';
 import { momentsOf, SIGNS, type Moment } from './moments.js';
 import { tickAt, usePlayer } from './player.js';
 import { spokenRow } from './readings.js';
-import { seconds, sizeWords, tight } from './words.js';
+import { seconds } from './words.js';
 
 const RATES = [0.25, 0.5, 1, 2, 4] as const;
 
@@ -25,17 +25,15 @@ interface Props {
 }
 
 export function Replay(props: Props) {
-  const pxADeg = useSignal(0);
-  const size = sizeWords(pxADeg.value, props.run.gauge.pxPerDeg);
   return (
     <section class="replay" aria-labelledby="replay-title">
-      <div class="ruled replay-head"><h2 id="replay-title">Replay</h2>{size !== null && <p>{tight(size)}</p>}</div>
-      {props.replayed.value === null ? <p class="instruments waiting" role="status">Getting the replay ready …</p> : <Playing {...props} replayed={props.replayed.value} sized={(to) => { pxADeg.value = to; }} />}
+      <h2 id="replay-title" class="ruled">Replay</h2>
+      {props.replayed.value === null ? <p class="instruments waiting" role="status">Getting the replay ready …</p> : <Playing {...props} replayed={props.replayed.value} />}
     </section>
   );
 }
 
-function Playing({ house, facts, run, replayed, cursor, truth, sized }: Omit<Props, 'replayed'> & { readonly replayed: Replayed; readonly sized: (pxADeg: number) => void }) {
+function Playing({ house, facts, run, replayed, cursor, truth }: Omit<Props, 'replayed'> & { readonly replayed: Replayed }) {
   const endS = replayed.endTick / 100;
   const { playing, rate } = usePlayer(cursor, endS);
   const tick = Math.min(replayed.endTick, tickAt(cursor.value));
@@ -48,7 +46,7 @@ function Playing({ house, facts, run, replayed, cursor, truth, sized }: Omit<Pro
   };
   return (
     <>
-      <Instruments house={house} replayed={replayed} cursor={cursor} truth={truth} sized={sized} />
+      <Instruments house={house} replayed={replayed} cursor={cursor} truth={truth} />
       {isHeard(facts, run.scenario.procedure.list) && <Heard facts={facts} talk={replayed.pictureAt(tick, truth.value).talk} atS={tick / 100} />}
       <input
         class="moment-scrub" type="range" min={0} max={endS} step={0.01} value={tick / 100} aria-label="Moment of the replay" aria-valuetext={spokenRow(replayed.rowAt(tick))}

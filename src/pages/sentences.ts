@@ -108,19 +108,8 @@ function whole(facts: Facts, run: Run, failed: boolean): string[] {
   if (outcome === 'falseRelease') return [`${who} let go at ${seconds(releaseS ?? 0)}. Nothing had parted.`];
   if (reached >= scenario.task.settings.length) return [`Nothing parted, and ${who === 'You' ? 'you' : 'the script'} drove to the ${reached > 1 ? 'last ' : ''}setting.`];
   if (end.why === 'lost') return ['Nothing parted.'];
-  const past = drivenPast(facts, scenario.task.settings[reached] ?? 0, scenario.start.flapDeg);
-  if (past !== null) return [`Nothing parted. ${who} drove past ${nameIn(scenario, past)} and did not stop there.`];
   const done = reached === 0 ? 'before the setting was reached' : `behind ${reached} of ${scenario.task.settings.length} settings`;
   return [`Nothing parted. Time was up ${done}.`];
-}
-
-/** Further than this behind a setting is past it, deg. */
-const PAST_DEG = 0.5;
-
-/** A setting that both sides have gone past on the way from the start; null where they have not. */
-function drivenPast({ rows }: Facts, settingDeg: number, fromDeg: number): number | null {
-  const way = settingDeg < fromDeg ? -1 : 1;
-  return rows.some(({ leftDeg, rightDeg }) => Math.min(way * leftDeg, way * rightDeg) > way * settingDeg + PAST_DEG) ? settingDeg : null;
 }
 
 /** What the hand did about a failure of the drive. */

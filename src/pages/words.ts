@@ -45,9 +45,3 @@ const HELPS: Readonly<Record<NonNullable<RunRecord['device']['assisted']>[number
 export function assistedBy({ device: { assisted = [] } }: Pick<RunRecord, 'device'>): string | null {
   return assisted.length === 0 ? null : assisted.map((one) => HELPS[one]).join(' and ');
 }
-
-/** How large the gauge is drawn here beside its size in the run, both px a degree; null where it was not drawn, or is as large. */
-export function sizeWords(here: number, inRun: number): string | null {
-  const pct = Math.round((100 * here) / inRun);
-  return here > 0 && inRun > 0 && pct !== 100 ? `gauge at ${pct} % of its size in the run` : null;
-}

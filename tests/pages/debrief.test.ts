@@ -7,7 +7,7 @@ import { figuresOf, timesOf } from '../../src/pages/figures.js';
 import { momentsOf } from '../../src/pages/moments.js';
 import { figureOf, ITEM_WORDS, momentOf, notesOf, proofOf } from '../../src/pages/proofs.js';
 import { readingsOf, spokenRow } from '../../src/pages/readings.js';
-import { sizeWords, tight } from '../../src/pages/words.js';
+import { tight } from '../../src/pages/words.js';
 import { byPerson, FAULTS_OF_THE_JOB, flown } from './flown.js';
 
 const { disconnect, blowback, runsOn, dead, leadingEdge } = FAULTS_OF_THE_JOB;
@@ -183,11 +183,6 @@ test('the honest words: nothing about the person, who flew, how it was timed, wh
   expect(person).not.toContain('Assisted');
   const drill = flown({ fault: leadingEdge, scored: false, limitS: 20 }, []);
   expect(notesOf(drill.facts, drill.record).join(' ')).not.toContain('counts as a reaction');
-});
-
-test('the gauge of the replay says how large it is beside the one that was flown', () => {
-  expect([sizeWords(6.3, 12.6), sizeWords(12.6, 12.6), sizeWords(12.59, 12.6), sizeWords(15, 12)]).toEqual(['gauge at 50 % of its size in the run', null, null, 'gauge at 125 % of its size in the run']);
-  expect([sizeWords(6.3, 0), sizeWords(0, 12)]).toEqual([null, null]);
 });
 
 test('a figure keeps its unit on its line', () => {

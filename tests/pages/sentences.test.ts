@@ -114,14 +114,6 @@ test('a hand that came off only at a setting on the way is told so, with its cal
   expect(flies({ atS: 18, do: 'callSplit' })).toMatch(/ You stopped at 9 on the way and called a split at 18\.0 s; the sides stood 0\.\d\d° apart at the end\.$/);
 });
 
-test('a setting that was driven past is told so, out and in; one that was not reached is not', () => {
-  const says = (change: Change, ...acts: Exclude<Parameters<typeof flown>[1], string>): string => { const { facts, record } = byPerson(flown(change, [...HOLD, ...acts])); return headline(facts, record).join(' '); };
-  expect(says({ start: { flapDeg: 14 }, limitS: 40 })).toBe('Nothing parted. You drove past 16 and did not stop there.');
-  expect(says({ start: { flapDeg: 4 }, limitS: 40 })).toBe('Nothing parted. Time was up before the setting was reached.');
-  const inward = byPerson(flown({ ...STARTS['in'], limitS: 40, settings: [9] }, [{ atS: 1, do: 'openGuard' }, { atS: 1.5, do: 'arm' }, { atS: 2, do: 'setDrive', to: 'retract' }]));
-  expect(headline(inward.facts, inward.record).join(' ')).toBe('Nothing parted. You drove past 9 and did not stop there.');
-});
-
 test('a side that goes back while the other goes out was driven back', () => {
   expect(judge(flown({ fault: FAULTS_OF_THE_JOB.lag, start: { flapDeg: 9 }, limitS: 60 }, 'prompt'), FAULTS_OF_THE_JOB.lag)).toMatch(/^The left side was driven back at 10\.\d°\./);
 });

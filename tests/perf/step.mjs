@@ -1,49 +1,36 @@
-// What a tick costs, in microseconds of processor time: `node tests/perf/step.mjs`. Absolute figures move with the machine;
-// compare two of them only when taken one right behind the other.
-import { readFileSync } from 'node:fs';
-import { getNodeValue, parseTree } from 'jsonc-parser';
-import { bundled } from './bundle.mjs';
+// What a tick costs: `advance`, a frame's two ticks a call and a second's hundred, against the same step on one state in place.
+import { best, spreadOf, turnAbout } from './timing.mjs';
+import { model } from './model.mjs';
 
-const { sim, files } = await bundled();
-const read = (path) => getNodeValue(parseTree(readFileSync(new URL(`../../scenarios/${path}`, import.meta.url), 'utf8')));
-const airframe = files.airframeSchema.parse(read('airframes/airframe-a.json'));
-const drill = (name) => files.ready(files.scenarioSchema.parse(read(`drills/${name}.json`)), airframe);
-const scenario = drill('set-16-from-4');
-const { commands } = sim.flyTrainee(scenario, airframe, 1, 'never');
+const TICKS = 18_000;
+const ROUNDS = 25;
 
-const rowTicks = sim.flyTrainee(scenario, airframe, 1, 'never').flight.ticks;
-
-const cases = {
-  'advance, 1 tick a call': () => {
-    let world = sim.expand(scenario, airframe, 1, true);
-    for (let i = 0; i < 18000; i += 1) world = sim.advance(world, commands, 1);
-    return 18000;
-  },
-  'advance, 2 ticks a call': () => {
-    let world = sim.expand(scenario, airframe, 1, true);
-    for (let i = 0; i < 9000; i += 1) world = sim.advance(world, commands, 2);
-    return 18000;
-  },
-  'advance, 100 ticks a call': () => {
-    let world = sim.expand(scenario, airframe, 1, true);
-    for (let i = 0; i < 180; i += 1) world = sim.advance(world, commands, 100);
-    return 18000;
-  },
-  'run, with its hash': () => sim.run(sim.expand(scenario, airframe, 1, true), commands).ticks,
-  'fly, judged': () => sim.fly({ scenario, airframe, seed: 1, whole: true }, commands).ticks,
-  'a row of a sweep': () => { sim.flyRow(scenario, airframe, 1, 'never'); return rowTicks; },
-  'a trainee, judged': () => sim.flyTrainee(scenario, airframe, 1, 'slow').flight.ticks,
-};
-
-const REPEATS = 20;
-for (const [name, once] of Object.entries(cases)) {
-  for (let i = 0; i < 5; i += 1) once();
-  let best = Infinity;
-  for (let i = 0; i < REPEATS; i += 1) {
-    const before = process.cpuUsage();
-    const ticks = once();
-    const { user, system } = process.cpuUsage(before);
-    best = Math.min(best, (user + system) / ticks);
-  }
-  console.log(`${name.padEnd(28)} ${best.toFixed(3)} us a tick`);
+export async function step({ spoil }) {
+  const { sim, airframe, drill } = await model();
+  const scenario = drill('set-16-from-4');
+  const { commands } = sim.flyTrainee(scenario, airframe, 1, 'never');
+  const rowTicks = sim.flyTrainee(scenario, airframe, 1, 'never').flight.ticks;
+  const start = sim.expand(scenario, airframe, 1, true);
+  const stepped = (ticks) => () => {
+    let world = start;
+    for (let done = 0; done < TICKS; done += ticks) world = sim.advance(world, commands, ticks);
+  };
+  const times = turnAbout({
+    'in place': () => {
+      const state = sim.copyState(start.state);
+      let next = 0;
+      for (let done = 0; done < TICKS; done += 1) next = sim.step(start.fixed, state, commands, next);
+    },
+    'advance, 2 ticks a call': stepped(2),
+    'advance, 100 ticks a call': stepped(100),
+    'advance, 1 tick a call': stepped(1),
+    'run, with its hash': () => sim.run(start, commands),
+    'a row of a sweep': () => sim.flyRow(scenario, airframe, 1, 'never'),
+  }, ROUNDS, { spoil: spoil ? { 'advance, 2 ticks a call': 1, 'advance, 100 ticks a call': 1 } : {} });
+  const ratio = (name) => best(times[name]) / best(times['in place']);
+  const us = (name) => `${name} ${(best(times[name]) / (name === 'a row of a sweep' ? rowTicks : TICKS)).toFixed(3)}`;
+  return [
+    { id: 'step', value: ratio('advance, 2 ticks a call'), notes: [spreadOf(times['advance, 2 ticks a call'], times['in place']), `us a tick: ${Object.keys(times).map(us).join(', ')}`] },
+    { id: 'step100', value: ratio('advance, 100 ticks a call'), notes: [spreadOf(times['advance, 100 ticks a call'], times['in place'])] },
+  ];
 }
