@@ -45,11 +45,11 @@ export function Write({ list, ...props }: WriteProps) {
     <>
       <header class="bench-bar">
         <button class="plain" type="button" onClick={list}>All files</button>
-        <h1>
-          <span class="unseen">Bench: {KINDS[kind].noun} {draft.name.value}</span>
+        <h1 class="unseen">Bench: {KINDS[kind].noun} {draft.name.value}</h1>
+        <div class="bench-title">
           <input class="bench-name" type="text" aria-label="Name of the file" value={draft.name.value} maxLength={64} spellcheck={false} onInput={({ currentTarget: { value } }) => draft.rename(value)} onBlur={() => draft.part()} />
           <small>{KINDS[kind].noun}{draft.unsaved.value ? ', kept while you write, not on the shelf yet' : ''}</small>
-        </h1>
+        </div>
         <button class="plain" type="button" disabled={!draft.canUndo.value} onClick={draft.undo}>Undo</button>
         <button class="plain" type="button" disabled={!draft.canRedo.value} onClick={draft.redo}>Redo</button>
         <button class="plain" type="button" onClick={draft.discard}>Discard</button>

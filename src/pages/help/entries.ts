@@ -2,6 +2,7 @@
 import { type FileKind, type KeyRow, keyTable } from '../../../sim/files/index.js';
 import { EVENT_EXAMPLES, FAULT_EXAMPLES, KEY_EXAMPLES, TRIGGER_EXAMPLES, type Example } from './examples.js';
 import { COMMANDS, FIGURES, PAGES } from './guide.js';
+import { HOW, PAGE_KEYS } from './how.js';
 import { IS_NOT, SCORES, WORDS, type Said } from './words.js';
 
 export interface Entry {
@@ -13,6 +14,8 @@ export interface Entry {
   readonly fallback: string;
   readonly text: string;
   readonly example: Example | null;
+  /** Where it is done; null for what is told and no more. */
+  readonly href: string | null;
 }
 
 export interface Section {
@@ -23,8 +26,8 @@ export interface Section {
   readonly entries: readonly Entry[];
 }
 
-const said = (prefix: string, list: readonly Said[]): Entry[] => list.map(({ name, text }) =>
-  ({ id: `${prefix}.${name.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/-$/, '')}`, name, allowed: null, fallback: '', text, example: null }));
+const said = (prefix: string, list: readonly Said[]): Entry[] => list.map(({ name, text, href }) =>
+  ({ id: `${prefix}.${name.toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/-$/, '')}`, name, allowed: null, fallback: '', text, example: null, href: href ?? null }));
 
 /** Files whose keys are told, each with the prefix of its ids and what is told elsewhere. */
 const FILES: readonly { readonly kind: FileKind; readonly title: string; readonly about: string; readonly elsewhere?: RegExp }[] = [
@@ -55,7 +58,7 @@ function exampleOf(id: string): Example | null {
 function keysOf(kind: FileKind, elsewhere: RegExp | undefined): Entry[] {
   return keyTable(kind).filter(({ path }) => elsewhere?.test(path) !== true).map((row) => {
     const id = idOf(kind, row);
-    return { id, name: /\.(kind|do)$/.test(row.path) ? `${row.path}: ${row.allowed}` : row.path, allowed: row.allowed, fallback: row.default, text: row.meaning.replace(/`([^`]*)`/g, '“$1”'), example: exampleOf(id) };
+    return { id, name: /\.(kind|do)$/.test(row.path) ? `${row.path}: ${row.allowed}` : row.path, allowed: row.allowed, fallback: row.default, text: row.meaning.replace(/`([^`]*)`/g, '“$1”'), example: exampleOf(id), href: null };
   });
 }
 
@@ -64,10 +67,12 @@ let made: readonly Section[] | null = null;
 /** Every section but the keys of the drill, which are the hand's own. */
 export const sections = (): readonly Section[] => (made ??= [
   { id: 'first', title: 'What it is not', about: 'Before anything else.', entries: said('first', IS_NOT) },
+  { id: 'how', title: 'How to', about: 'What people come to do, and where.', entries: said('how', HOW) },
   { id: 'pages', title: 'Pages', about: 'What is done where.', entries: said('page', PAGES) },
-  { id: 'scores', title: 'How a score comes about', about: 'What a run comes to, and from which figures.', entries: said('score', SCORES) },
+  { id: 'scores', title: 'Scores', about: 'What a run comes to, and from which figures.', entries: said('score', SCORES) },
   { id: 'figures', title: 'Figures', about: 'What debrief, sets and progress show, with units.', entries: said('figure', FIGURES) },
   { id: 'words', title: 'Words', about: 'One word for one thing, here and in every file.', entries: said('word', WORDS) },
+  { id: 'page-keys', title: 'Keys of the pages', about: 'Tab, Enter and Escape do everywhere what they always do. Letters act where letter keys are on in set-up.', entries: said('key', PAGE_KEYS) },
   ...FILES.map(({ kind, title, about, elsewhere }): Section => ({ id: `${kind}-file`, title, about, entries: keysOf(kind, elsewhere) })),
   { id: 'commands', title: 'Commands', about: 'Without a page: npx evenhand, then one of these. Each says with --help what it takes and gives.', entries: said('command', COMMANDS) },
 ]);

@@ -5,6 +5,7 @@ import { Page } from '../frame.js';
 import type { House } from '../house.js';
 import '../look/help.css';
 import { bindings } from '../settings.js';
+import { PLACES } from '../places.js';
 import { hasWords, placeOf, sections, type Entry, type Section } from './entries.js';
 
 interface Props {
@@ -17,7 +18,7 @@ const link = (id: string): string => `#/help?k=${encodeURIComponent(id)}`;
 
 function handSection(house: House): Section {
   const entries = house.keyCard(bindings.value).map(({ intent, keys, does, held }): Entry => ({
-    id: `hand.${intent}`, name: keys.join(' or '), allowed: null, fallback: '', text: `${does}${held ? ', for as long as it is held' : ''}`, example: null,
+    id: `hand.${intent}`, name: keys.join(' or '), allowed: null, fallback: '', text: `${does}${held ? ', for as long as it is held' : ''}`, example: null, href: null,
   }));
   return { id: 'hand', title: 'Keys of the drill', about: 'As they stand on this machine; they are changed on the set-up page.', entries };
 }
@@ -25,7 +26,7 @@ function handSection(house: House): Section {
 export function Help({ house, at }: Props) {
   const typed = useSignal('');
   const main = useRef<HTMLDivElement>(null);
-  const all = sections().flatMap((section) => (section.id === 'words' ? [handSection(house), section] : [section]));
+  const all = sections().flatMap((section) => (section.id === 'page-keys' ? [handSection(house), section] : [section]));
   const place = placeOf(all, at) ?? { section: all[0] as Section, entry: null };
   const wanted = typed.value.trim();
   const found = wanted === '' ? [] : all.map((section) => ({ ...section, entries: section.entries.filter((entry) => hasWords(entry, wanted)) })).filter(({ entries }) => entries.length > 0);
@@ -76,13 +77,14 @@ function Shown({ section: { id, title, about, entries }, here }: { section: Sect
   );
 }
 
-function One({ entry: { id, name, allowed, fallback, text, example }, here }: { entry: Entry; here: boolean }) {
+function One({ entry: { id, name, allowed, fallback, text, example, href }, here }: { entry: Entry; here: boolean }) {
   const facts = allowed === null ? [] : [allowed, fallback === '' ? 'may be left out' : fallback === 'required' ? 'must be there' : `${fallback} if left out`];
   return (
     <div class={here ? 'help-entry here' : 'help-entry'} data-id={id}>
       <dt><a href={link(id)} aria-current={here ? 'true' : undefined}>{name}</a></dt>
       <dd>
         {text !== '' && <p>{text}</p>}
+        {href !== null && <p><a class="help-go" href={href}>Go to {PLACES.flat().find((place) => place.href === href)?.name ?? 'its keys'}</a></p>}
         {facts.length > 0 && <p class="help-facts">{facts.join(' · ')}</p>}
         {example !== null && <figure class="help-example"><pre>{example.text}</pre><figcaption>{example.does}</figcaption></figure>}
       </dd>

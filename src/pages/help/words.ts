@@ -2,6 +2,8 @@
 export interface Said {
   readonly name: string;
   readonly text: string;
+  /** Where it is done. */
+  readonly href?: string;
 }
 
 /** One word a thing, in the order in which they are needed. */
@@ -35,6 +37,11 @@ export const WORDS: readonly Said[] = [
   { name: 'motor heat, duty', text: 'How warm the motor is, where 1 (100 %) opens its cut-out, and how long it may run, in s, before it must rest.' },
   { name: 'quiet run', text: 'A run without onset.' },
   { name: 'run, leg', text: 'One flight of a scenario; and the seconds of holding that a run of a set asks for.' },
+  { name: 'pause', text: 'The clock stands and the instruments are blank. A scored run is void by it.' },
+  { name: 'gear', text: 'Up, moving, locked down.' },
+  { name: 'stall warning', text: 'The lowest mark of the speed strip, for what is out.' },
+  { name: 'estimate', text: 'What flown sets say of one person. Runs by a script or under a desk enter none.' },
+  { name: 'remark, grade', text: 'An instructor’s words at a moment of a run, and the instructor’s own mark behind it, from 1 to 5, each with what it means. The machine’s findings stand beside it; neither is worked out from the other.' },
   { name: 'scenario, set, course', text: 'One run as a file; many short runs of one scenario, to measure; drills and sets in order.' },
   { name: 'step, gate', text: 'A drill or a set of a course, and what must be shown there before the next one is proposed. A met gate stays met.' },
   { name: 'airframe', text: 'The file with every number of an aeroplane. Those that come with the app are invented.' },

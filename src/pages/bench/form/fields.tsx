@@ -42,12 +42,12 @@ export function meaning({ of: { shape, fallback } }: Pick<FieldProps, 'of'>): st
   return `${shape.description ?? ''}${allowed}${otherwise}`.trim();
 }
 
-/** What stands under a field: its meaning for whoever hears the page, its problems for everyone. */
+/** What stands under a field: its meaning for whoever hears the field (read with it, and not once more behind it), its problems for everyone. */
 export function Under({ draft, path, of, own }: FieldProps & { readonly own?: string | null }) {
   const problems = [...(own == null ? [] : [own]), ...problemsAt(draft, path).map(wrongSentence)];
   return (
     <>
-      <span class="unseen" id={`${idOf(path)}-means`}>{meaning({ of })}</span>
+      <span hidden id={`${idOf(path)}-means`}>{meaning({ of })}</span>
       {problems.length > 0 && <span class="field-wrong" id={`${idOf(path)}-wrong`}>{problems.join(' ')}</span>}
     </>
   );

@@ -25,7 +25,7 @@ export function LinesField({ draft, path, of, label = labelOf(String(path.at(-1)
           onInput={({ currentTarget }) => write(currentTarget.value)} onFocus={showWhole} onBlur={() => { typed.value = null; draft.part(); }}
         />
       </label>
-      <span class="unseen" id={`${idOf(path)}-means`}>{meaning({ of })}</span>
+      <span hidden id={`${idOf(path)}-means`}>{meaning({ of })}</span>
       {problems.length > 0 && <span class="field-wrong" id={`${idOf(path)}-wrong`}>{problems.map(wrongSentence).join(' ')}</span>}
     </div>
   );

@@ -35,7 +35,7 @@ export function SettingsField({ draft, path, of, airframe }: FieldProps & { read
           {airframe.settings.map(({ deg, name }) => <button key={deg} class="plain" type="button" aria-label={`Then ${name}`} disabled={list.at(-1) === deg} onClick={() => { typed.value = null; draft.put([...path, list.length], deg); }}>+ {name}</button>)}
         </span>
       )}
-      <span class="unseen" id={`${idOf(path)}-means`}>{meaning({ of })}</span>
+      <span hidden id={`${idOf(path)}-means`}>{meaning({ of })}</span>
       {wrong && <span class="field-wrong" id={`${idOf(path)}-wrong`}>{[own, ...problems.map(wrongSentence)].filter((one) => one !== null).join(' ')}</span>}
     </div>
   );

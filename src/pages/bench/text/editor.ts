@@ -7,6 +7,8 @@ import { Annotation, EditorSelection, EditorState, type Text } from '@codemirror
 import { EditorView, highlightActiveLineGutter, hoverTooltip, keymap, lineNumbers } from '@codemirror/view';
 import type { Problem, Suggested, Told } from '../../../text/index.js';
 import { wrongWords } from '../wrong.js';
+import type { FoundAt } from './find.js';
+import { foundMarks, placesOf, showFound, stepTo } from './found.js';
 import { grammar } from './grammar.js';
 import { theme } from './theme.js';
 
@@ -19,6 +21,8 @@ export interface Wiring {
   tell(text: string, offset: number): Told | null;
   /** What stands at the caret. */
   at(told: Told | null): void;
+  /** Words are to be looked for. */
+  find(): void;
 }
 
 export interface Editor {
@@ -26,6 +30,9 @@ export interface Editor {
   setProblems(problems: readonly Problem[]): void;
   /** Leads caret, eye and focus to a place, both from 1. */
   go(line: number, column: number): void;
+  /** Marks the words everywhere and brings one into sight; the focus stays. No words: no marks. */
+  find(words: string, way: 1 | -1 | 0): FoundAt;
+  focus(): void;
   close(): void;
 }
 
@@ -42,8 +49,8 @@ export function openEditor(host: HTMLElement, text: string, wiring: Wiring): Edi
     extensions: [
       lineNumbers(), highlightActiveLineGutter(), indentUnit.of('  '), EditorState.tabSize.of(2), indentOnInput(), bracketMatching({ brackets: '{}[]' }), closeBrackets(),
       autocompletion({ override: [completing(wiring)], activateOnTyping: true, interactionDelay: 0, icons: false, defaultKeymap: false }),
-      lintGutter(), telling(wiring), grammar, theme, EditorView.lineWrapping,
-      keymap.of([...closeBracketsKeymap, ...completionKeymap, { key: 'Tab', run: acceptCompletion }, ...lintKeymap, ...defaultKeymap]),
+      lintGutter(), telling(wiring), grammar, theme, foundMarks, EditorView.lineWrapping,
+      keymap.of([{ key: 'Mod-f', run: () => (wiring.find(), true) }, ...closeBracketsKeymap, ...completionKeymap, { key: 'Tab', run: acceptCompletion }, ...lintKeymap, ...defaultKeymap]),
       EditorView.contentAttributes.of({ 'aria-label': 'Text', spellcheck: 'false' }),
       watching(wiring),
     ],
@@ -63,6 +70,18 @@ export function openEditor(host: HTMLElement, text: string, wiring: Wiring): Edi
       view.dispatch({ selection: EditorSelection.cursor(offset), effects: EditorView.scrollIntoView(offset, { y: 'center' }) });
       view.focus();
     },
+    find(words, way) {
+      const { main } = view.state.selection;
+      const all = placesOf(view.state.doc.toString(), words);
+      const at = stepTo(all, way === 0 ? { from: main.from, to: main.from } : main, way === -1 ? -1 : 1);
+      const span = all[at];
+      view.dispatch({
+        effects: [showFound.of({ all, at }), ...(span === undefined ? [] : [EditorView.scrollIntoView(span.from, { y: 'center' })])],
+        ...(span === undefined ? {} : { selection: EditorSelection.single(span.from, span.to) }),
+      });
+      return { count: all.length, at: at + 1 };
+    },
+    focus: () => view.focus(),
     close: () => view.destroy(),
   };
 }

@@ -8,11 +8,14 @@ import { namesIn } from '../form/begin.js';
 import { airframeIn } from '../form/scenario.js';
 import { KINDS } from '../kinds.js';
 import { place } from '../looked.js';
-import { openEditor } from './editor.js';
+import { openEditor, type Editor } from './editor.js';
+import { Find } from './find.js';
 
 export function Text({ draft, kit }: BenchProps) {
   const host = useRef<HTMLDivElement>(null);
   const told = useSignal<Told | null>(null);
+  const finding = useSignal(false);
+  const made = useRef<Editor | null>(null);
   useEffect(() => {
     if (host.current === null) return undefined;
     const shape = () => KINDS[draft.kind.value].shape;
@@ -22,7 +25,9 @@ export function Text({ draft, kit }: BenchProps) {
       suggest: (text, offset) => suggest(text, offset, shape(), namesFor({ draft, kit })),
       tell: (text, offset) => tellAt(text, offset, shape()),
       at: (now) => { told.value = now; },
+      find: () => { finding.value = true; },
     });
+    made.current = editor;
     const stops = [
       effect(() => editor.setText(draft.text.value)),
       effect(() => editor.setProblems(draft.read.value.problems)),
@@ -35,14 +40,25 @@ export function Text({ draft, kit }: BenchProps) {
     return () => {
       for (const stop of stops) stop();
       editor.close();
+      made.current = null;
       place.value = null;
     };
   }, [draft, kit]);
   const { value } = told;
   return (
     <>
+      {finding.value && (
+        <Find
+          find={(words, way) => made.current?.find(words, way) ?? { count: 0, at: 0 }}
+          close={() => {
+            finding.value = false;
+            made.current?.find('', 0);
+            made.current?.focus();
+          }}
+        />
+      )}
       <div ref={host} class="editor" />
-      <p class="told-key">{value === null ? 'Ctrl and Space: what may stand here. F8: the next problem.' : <><strong>{String(value.path.at(-1))}</strong> {value.meaning} <span>{value.allowed}; {value.otherwise}</span></>}</p>
+      <p class="told-key">{value === null ? 'Ctrl and Space: what may stand here. F8: the next problem. Ctrl and F: find.' : <><strong>{String(value.path.at(-1))}</strong> {value.meaning} <span>{value.allowed}; {value.otherwise}</span></>}</p>
     </>
   );
 }

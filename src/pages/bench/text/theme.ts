@@ -13,6 +13,8 @@ export const theme: Extension = EditorView.theme({
   '.cm-activeLine, .cm-activeLineGutter': { backgroundColor: 'transparent' },
   '.cm-activeLineGutter': { color: 'var(--ink)', fontWeight: '600' },
   '.cm-content ::selection, .cm-content::selection': { backgroundColor: 'color-mix(in srgb, var(--accent) 30%, transparent)' },
+  '.cm-found': { backgroundColor: 'var(--wash)', outline: '1px solid var(--mark)' },
+  '.cm-found-here': { outline: '2px solid var(--accent)' },
   '.cm-matchingBracket, &.cm-focused .cm-matchingBracket': { backgroundColor: 'transparent', outline: '1px solid var(--mark)' },
   '.cm-lintRange-error': { backgroundImage: 'none', textDecoration: 'underline wavy var(--ink) 1.5px', textUnderlineOffset: '4px' },
   '.cm-lint-marker': { width: '10px', height: '10px', content: 'none', backgroundColor: 'var(--ink)', clipPath: 'polygon(0 0, 100% 50%, 0 100%)', margin: '6px 0 0 4px' },
