@@ -69,13 +69,17 @@ export function faultOf(flight: Flight, entries: Entries): Debrief['fault'] {
   return null;
 }
 
-/** The same run with the scored release and all behind it so many ticks later, or sooner. */
+/**
+ * The same run with the scored release and all that the hand did behind it so many ticks later, or sooner; what a desk did
+ * stays where it was. Null where a moment came back behind the release: that would be another run.
+ */
 function shifted(request: FlightRequest, log: ReturnType<typeof commandsOfRecord>, flight: Flight, ticks: number): Debrief['oneSecondMore'] {
   const { releaseS, onsetS } = flight.score;
   // A stopped run ends where it stopped, whatever the hand would have done.
   if (request.stopTick !== undefined || releaseS === null || onsetS === null || releaseS + Math.min(0, ticks / SECOND) < onsetS) return null;
   const from = Math.floor(releaseS * SECOND);
-  const moved = log.map((command) => (command.tick >= from ? { ...command, tick: command.tick + ticks } : command));
+  if (log.some(({ do: what, tick }) => what === 'reposition' && tick >= from + Math.min(0, ticks))) return null;
+  const moved = log.map((command) => (command.rank === 2 && command.tick >= from ? { ...command, tick: command.tick + ticks } : command));
   const { score } = fly(request, moved);
   return { finalSplitDeg: score.finalSplitDeg, rollAuthorityPct: score.rollAuthorityPct };
 }

@@ -11,8 +11,13 @@ interface Props<P> {
   readonly props: P;
 }
 
-/** Shows the page once it is here; until then its frame, and where it cannot be fetched, that and another try. */
-export function Later<P extends object>({ title, kind, fetch, props }: Props<P>) {
+/**
+ * Shows the page once it is here; until then its frame, and where it cannot be fetched, that and another try. Two of them
+ * stand at the same place in the tree, so each is known by its title: what was fetched for one is never shown for the next.
+ */
+export const Later = <P extends object>(all: Props<P>) => <Fetched key={all.title} {...all} />;
+
+function Fetched<P extends object>({ title, kind, fetch, props }: Props<P>) {
   const page = useSignal<{ readonly is: ComponentType<P> } | null>(null);
   const failed = useSignal(false);
   const get = (): void => {

@@ -28,6 +28,15 @@ test('an address leads to its key; the sections and the search are reached by ke
   await close();
 });
 
+test('by the head from one page that is fetched straight to the next: each is itself', async () => {
+  const { page, close } = await openApp('#/help');
+  for (const name of ['Bench', 'Desk', 'Class', 'Help', 'Plan', 'Course', 'Bench']) {
+    await page.getByRole('navigation').first().getByRole('link', { name, exact: true }).click();
+    await page.getByRole('heading', { level: 1, name, exact: true }).waitFor();
+  }
+  await close();
+});
+
 test('an address that leads nowhere says so and shows the beginning', async () => {
   const { page, close } = await openApp('#/help?k=faults.nothing');
   await page.getByRole('alert').filter({ hasText: 'faults.nothing' }).waitFor();

@@ -54,3 +54,18 @@ describe('the grade', () => {
     expect(gradeRows({}, facts).map(({ machine }) => machine)).toEqual(rows.slice(0, -1).map(({ machine }) => machine));
   });
 });
+
+it('what a second more or less would have come to: the desk stays where it was, and a moment that came back behind the release is told nothing of', () => {
+  const plain = liveRun(null, []).facts;
+  const releaseS = plain.flight.score.releaseS as number;
+  expect(plain.oneSecondMore).not.toBeNull();
+  expect(plain.oneSecondSooner).not.toBeNull();
+  // Put in just before the release and mended just behind it: a hand that is quicker by a second does not turn the two round.
+  const fault = { name: 'y', kind: 'slow', factor: 0.9 } as const;
+  const mended = liveRun(null, [[releaseS - 0.5, { do: 'injectFault', fault }], [releaseS + 0.2, { do: 'clearFault', name: 'y' }]]).facts;
+  expect(mended.oneSecondSooner).not.toBeNull();
+  const back = liveRun(null, [[releaseS + 2, { do: 'reposition', toTick: Math.round(releaseS * 100) + 80 }]]);
+  expect(back.facts.flight.score.releaseS).toBe(releaseS);
+  expect(back.facts.oneSecondMore).toBeNull();
+  expect(back.facts.oneSecondSooner).toBeNull();
+});

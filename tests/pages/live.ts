@@ -12,7 +12,7 @@ const DESK_ACTS: readonly (readonly [atS: number, act: DeskAct])[] = [
 const GRADES: Grades = { grades: [{ item: 'Letting go', anchor: 2, note: 'Waited to be sure.' }, { item: 'Workload', anchor: 3 }, { item: 'Cabin briefing', anchor: 4 }], note: 'Again with questions, next time.' };
 
 /** @param grades null: none was given */
-export function liveRun(grades: Grades | null = GRADES, desk = DESK_ACTS): FlownRun {
+export function liveRun(grades: Grades | null = GRADES, desk: readonly (readonly [atS: number, act: DeskAct])[] = DESK_ACTS): FlownRun {
   const { record: { app, seed, airframe, scenario, device, gauge, commands, end } } = flown({ fault: FAULTS_OF_THE_JOB.disconnect }, 'prompt');
   const acts = desk.map(([atS, act], at) => ({ ...act, tick: Math.round(atS * 100), rank: 1, seq: 1000 + at, stampMs: atS * 1000, by: 'desk-1' }) as RunRecord['commands'][number]);
   const draft = { tick: end.tick, clock: [{ tick: 0, stampMs: 0 }], commands: [...commands, ...acts].sort((a, b) => a.tick - b.tick || a.rank - b.rank || a.seq - b.seq), marks: [], input: ['mouse'], live: true };
