@@ -13,7 +13,7 @@ export type KeyChanges = Readonly<Record<string, { readonly code: string; readon
 const lookOf = (text: string | null): Look => (text === 'day' || text === 'night' ? text : 'system');
 
 /** A store holds whatever an older page or a hand has put there: what is no key is left out. */
-function keyChangesOf(text: string | null): KeyChanges {
+export function keyChangesOf(text: string | null): KeyChanges {
   const isKey = (one: unknown): one is KeyChanges[string] =>
     typeof one === 'object' && one !== null && 'code' in one && typeof one.code === 'string' && 'shift' in one && typeof one.shift === 'boolean';
   try {
@@ -26,7 +26,7 @@ function keyChangesOf(text: string | null): KeyChanges {
 }
 
 /** What is kept of devices: lists by their names. What is in them is known to the hand alone. */
-function padChangesOf(text: string | null): PadChanges {
+export function padChangesOf(text: string | null): PadChanges {
   try {
     const found: unknown = JSON.parse(text ?? '{}');
     if (typeof found !== 'object' || found === null) return {};
@@ -39,7 +39,7 @@ function padChangesOf(text: string | null): PadChanges {
 /** Loudness of the page, 0 to 1. */
 const DEFAULT_VOLUME = 0.7;
 
-function volumeOf(text: string | null): number {
+export function volumeOf(text: string | null): number {
   const found = text === null || text.trim() === '' ? Number.NaN : Number(text);
   return found >= 0 && found <= 1 ? found : DEFAULT_VOLUME;
 }

@@ -10,7 +10,7 @@ export type KeptTiming = Timing & { readonly screen: string };
 const number = (value: unknown, most: number): value is number => typeof value === 'number' && value >= 0 && value <= most;
 
 /** A store holds whatever an older page or a hand has put there: what is no check is none. */
-function timingOf(text: string | null): KeptTiming | null {
+export function timingOf(text: string | null): KeptTiming | null {
   try {
     const found = JSON.parse(text ?? 'null') as Partial<Record<keyof KeptTiming, unknown>> | null;
     if (typeof found !== 'object' || found === null) return null;
