@@ -81,6 +81,7 @@ const Above = ({ run, facts }: { run: RunRecord; facts: Facts | null }) => (
     {facts !== null && facts.flight.passed !== null && <span>{facts.flight.passed ? 'standard met' : 'standard not met'}</span>}
     {assistedBy(run) !== null && <span>assisted</span>}
     {run.source === 'scripted' && <span>flown by a script</span>}
+    {run.source === 'live' && <span>live, under a desk</span>}
     {fromFile.value && <span>from a file</span>}
   </p>
 );

@@ -54,9 +54,9 @@ function Shown({ house, all: { history, sets, people, airframes } }: { house: Ho
       </section>
       <PersonMargin house={house} basis={history.margin} airframes={airframes} />
       {groups.length === 0 && (
-        <section class="person-group">
+        <section class="no-flights">
           <h2 class="ruled">Flights of sets, side by side</h2>
-          <p class="nothing">No set is flown to its end{person.value === '' ? ' without a name' : ` by ${person.value}`}, so there is nothing to lay side by side.</p>
+          <p>No set is flown to its end{person.value === '' ? ' without a name' : ` by ${person.value}`}, so there is nothing to lay side by side.</p>
         </section>
       )}
       {groups.map((group) => {
