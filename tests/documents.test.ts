@@ -42,7 +42,3 @@ describe.each(['DEVELOPERS.md', 'README.md'])('%s', (name) => {
 test('a recipe for a file that was renamed is found', () => {
   expect(pathsOf('its shape in `sim/files/fualt.ts`, words in `src/pages/desk/{words,owtside}.ts`').filter((path) => !isThere(path))).toEqual(['sim/files/fualt.ts', 'src/pages/desk/owtside.ts']);
 });
-
-test('for those who change it: in one sitting', () => {
-  expect(read('DEVELOPERS.md').trimEnd().split('\n').length).toBeLessThan(250);
-});

@@ -19,7 +19,8 @@ test('keys by their place on the board', () => {
 
 test('no two intents have one key, and every one may have its own', () => {
   const strokes = BINDABLE.map((intent) => `${DEFAULT_BINDINGS[intent].code} ${DEFAULT_BINDINGS[intent].shift}`);
-  expect(new Set(strokes).size).toBe(27);
+  expect(new Set(strokes).size).toBe(strokes.length);
+  expect(strokes.length).toBeGreaterThan(20);
   for (const intent of BINDABLE) expect(mayHave(intent, DEFAULT_BINDINGS[intent]), intent).toBe(true);
 });
 
