@@ -5,7 +5,7 @@
 import 'pixi.js/unsafe-eval';
 import 'pixi.js/graphics';
 import 'pixi.js/text';
-import { CanvasRenderer, Container } from 'pixi.js';
+import { CanvasRenderer, Container, Ticker } from 'pixi.js';
 import { alerts } from './alerts.js';
 import { altitude } from './altitude.js';
 import { bank } from './bank.js';
@@ -48,6 +48,9 @@ export async function openStage(host: HTMLElement): Promise<Stage> {
       backgroundColor: readInk(host).paper, skipExtensionImports: true,
     }),
   ]);
+  // The library would ask for every frame on its own account to tidy up its textures; it tidies when a picture is drawn.
+  Ticker.system.autoStart = false;
+  Ticker.system.stop();
   const canvas = renderer.canvas as HTMLCanvasElement;
   canvas.setAttribute('aria-hidden', 'true');
   host.prepend(canvas);
@@ -63,6 +66,7 @@ export async function openStage(host: HTMLElement): Promise<Stage> {
     for (const [tab, { node }] of turning) node.visible = up !== null && (!tabbed || tab === up);
     for (const part of parts) part.show(now);
     renderer.render({ container: root });
+    Ticker.system.update();
   };
 
   return {

@@ -11,12 +11,11 @@ const mean = (all) => all.reduce((sum, one) => sum + one, 0) / all.length;
 const deviation = (all) => Math.sqrt(mean(all.map((one) => (one - mean(all)) ** 2)));
 
 export async function reaction({ spoil }) {
-  const { airframe } = await model();
-  const scenario = {
-    format: 1, title: 'bench', brief: 'bench', airframe: 'airframe-a', pointerNoise: false, task: { settings: [16], limitS: 60 },
-    start: { massT: 48, altitudeFt: 5600, groundFt: 700, speedKt: 167, flapDeg: 4, flapLeverDeg: 16, leadingEdge: 'out' },
+  const { airframe, own } = await model();
+  const scenario = own({
+    pointerNoise: false, task: { settings: [16], limitS: 60 }, start: { flapLeverDeg: 16, leadingEdge: 'out' },
     faults: [{ name: 'a', kind: 'disconnect', side: 'right', when: { heldS: 0.3 } }],
-  };
+  });
   return inFolder(async (outDir) => {
     await build({
       configFile: false, root: join(top, 'tests/perf/reaction'), publicDir: false, logLevel: 'error', base: './',
