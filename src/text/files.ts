@@ -27,7 +27,7 @@ const noSets: SetLookup = () => undefined;
 const readers = {
   airframe: (parsed: Parsed): Read<Airframe> => readAs(parsed, airframeSchema, nothing),
   scenario: (parsed: Parsed, lookup: Lookup, values: Values): Read<Scenario> =>
-    readSettled<Scenario>(parsed, scenarioSchema, (scenario) => misfitsOf(scenario, lookup), values),
+    readSettled<Scenario>(parsed, scenarioSchema, (scenario) => misfitsOf(scenario, lookup), values, namedAirframe(parsed, lookup)),
   inputs: (parsed: Parsed, airframe: Airframe | null): Read<Inputs> => readAs(parsed, inputsSchema, (inputs) => (airframe === null ? [] : leverMisfits(inputs, airframe))),
   record: (parsed: Parsed): Read<RunRecord> => inFull(parsed, readAs(parsed, recordSchema, recordMisfits)),
   trainee: (parsed: Parsed): Read<TraineeFile> => readAs(parsed, traineeSchema, nothing),
@@ -35,6 +35,12 @@ const readers = {
   course: (parsed: Parsed, airframes: Lookup, drills: ScenarioLookup, sets: SetLookup): Read<CourseFile> =>
     readAs(parsed, courseSchema, (course) => courseMisfits(course, { airframes, drills, sets })),
 };
+
+/** The shipped airframe that a scenario names; undefined where it names none. */
+function namedAirframe({ value }: Parsed, lookup: Lookup): Airframe | undefined {
+  const name = value !== null && typeof value === 'object' && !Array.isArray(value) ? value['airframe'] : undefined;
+  return typeof name === 'string' ? lookup(name) : undefined;
+}
 
 /** A digest is taken of what is written, so a record may leave no default to be filled in. */
 function inFull(parsed: Parsed, read: Read<RunRecord>): Read<RunRecord> {

@@ -136,3 +136,24 @@ test('an editor allows a parameter wherever a number stands, and nowhere else', 
   expect(valid(schema, { ...value, task: { settings: [16], limitS: { parameter: 3 } } })).toBe(false);
   expect(tryAs(scenarioSchema, value).ok).toBe(false); // the schema alone knows no parameters taken: the door puts the numbers in
 });
+
+describe('tried at its ends once, as long as no number changes', () => {
+  const wide = file(LAG.replace('"max": 12', '"max": 60'));
+  test('words change nothing, right or wrong', () => {
+    for (const text of [file(LAG), file(LAG.replace('"unit"', '"drawn": true, "unit"'))]) expect(told(text.replace('"brief": "b"', '"brief": "another"'))).toEqual(told(text));
+    const retold = wide.replace('"title": "t"', '"title": "another"');
+    expect(told(wide)).not.toEqual([]);
+    expect(told(retold)).toEqual(told(wide));
+  });
+  test('a number that changes back and forth is tried each time', () => {
+    const first = [told(file(LAG)), told(wide)];
+    expect([told(file(LAG)), told(wide)]).toEqual(first);
+    expect(first[0]).toEqual([]);
+  });
+  test('another airframe under the same name is another question', () => {
+    const text = file(LAG.replaceAll('"max": 12', '"max": 34'));
+    const short = { ...airframeA, gauge: airframeA.gauge, settings: airframeA.settings.filter(({ deg }) => deg <= 26), drive: { ...airframeA.drive, stopDeg: 27 } };
+    const by = (airframe: typeof airframeA): number => { const got = readScenario(text, 'x.json', (name) => (name === 'airframe-a' ? airframe : undefined)); return got.ok ? 0 : got.problems.length; };
+    expect([by(airframeA), by(short), by(airframeA)].map((count) => count > 0)).toEqual([false, true, false]);
+  });
+});
