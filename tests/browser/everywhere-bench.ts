@@ -19,7 +19,11 @@ export async function benchStates(page: Page, to: (path: string) => Promise<void
   const tab = page.getByRole('button', { name: 'Text', exact: true });
   if (await tab.isVisible()) await tab.click();
   await page.locator('.cm-content').focus();
-  await look(page, 'bench, text');
+  await page.keyboard.press('Control+f');
+  await page.getByLabel('Find', { exact: true }).fill('flap');
+  await page.getByText('1 of ').waitFor();
+  await look(page, 'bench, text, words found');
+  await page.getByRole('button', { name: 'Close', exact: true }).click();
   await page.getByRole('button', { name: 'Discard' }).click();
   await page.getByRole('button', { name: 'New set' }).click();
   await page.locator('.bench-form form').waitFor({ state: 'attached' });

@@ -54,7 +54,7 @@ export async function everywhere(options: OpenOptions, look: Look): Promise<void
   await page.getByText('Not fit for timing.').waitFor();
   await look(page, 'timing check, not fit');
   await page.evaluate(() => localStorage.removeItem('evenhand.timing'));
-  for (const nowhere of ['#/nowhere', '#/drill/777', '#/debrief']) {
+  for (const nowhere of ['#/nowhere', '#/drill/777', '#/debrief', `#/own/${'0'.repeat(32)}`]) {
     await to(nowhere);
     await page.locator('h1').waitFor();
     await look(page, nowhere);

@@ -44,7 +44,12 @@ const None = () => (
 const OneKeyboard = () => (
   <>
     <p class="small">One keyboard serves one window at a time: to follow, you take this one and the trainee’s run pauses, each time after that the trainee’s switch springs back and the run goes on, and both make a drill whose first release is scored void.</p>
-    <p class="small">To avoid it, follow a drill that is not scored: its brief says that a release is a pause. Arm what you can before the hold, and let the trainee’s window keep the focus; a second screen or another browser does not help. With a scored drill, say your remarks before Start and behind its end.</p>
+    <p class="small desk-lead">To avoid it:</p>
+    <ul class="desk-avoid">
+      <li>Follow a drill that is not scored: its brief says that a release is a pause.</li>
+      <li>Arm what you can before the hold, and let the trainee’s window keep the focus. A second screen or another browser does not help.</li>
+      <li>With a scored drill, say your remarks before Start and behind its end.</li>
+    </ul>
   </>
 );
 

@@ -33,9 +33,9 @@ export function Sides({ live }: { live: DeskLive }) {
         <div><dt>Left pointer, side</dt><dd>{deg(picture.leftPointerDeg)}</dd><dd class="desk-truth">{deg(leftDeg)}</dd></div>
         <div><dt>Right pointer, side</dt><dd>{deg(picture.rightPointerDeg)}</dd><dd class="desk-truth">{deg(rightDeg)}</dd></div>
         <div><dt>Split shown, true</dt><dd>{deg(shown)}</dd><dd class="desk-truth">{deg(split)}</dd></div>
-        <div><dt>Roll authority used</dt><dd /><dd>{Math.round(rollAuthorityPct)} %</dd></div>
+        <div><dt>Roll authority used</dt><dd>{Math.round(rollAuthorityPct)} %</dd></div>
         <div><dt>Height, speed</dt><dd>{Math.round(picture.altitudeFt)} ft</dd><dd>{Math.round(picture.speedKt)} kt</dd></div>
-        <div><dt>Held in all</dt><dd /><dd>{heldS.toFixed(1)} s</dd></div>
+        <div><dt>Held in all</dt><dd>{heldS.toFixed(1)} s</dd></div>
       </dl>
     </section>
   );
