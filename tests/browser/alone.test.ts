@@ -77,7 +77,7 @@ const key: Hand = {
 /** From the first page to a saved record. */
 async function fly(hand: Hand, options: OpenOptions, narrow: boolean): Promise<RunRecord> {
   const { page, close } = await openScenario(SCENARIO, options, '');
-  await hand.choose(page, 'Take drill 1');
+  await hand.choose(page, /Drill 1 Flaps/);
   await hand.choose(page, 'Start');
   await control(page, 'extend').waitFor();
   await hand.press(page, 'guard');
