@@ -19,6 +19,7 @@ export interface Fixed extends Prepared {
   readonly groundM: number;
 }
 
+/** A run at a moment: what does not change in it, and what does. `advance` makes a new one and leaves this as it is. */
 export interface World {
   readonly fixed: Fixed;
   readonly state: Readonly<State>;

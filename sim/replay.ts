@@ -9,6 +9,7 @@ import { END_WHYS, type EndWhy } from './task/rule.js';
 /** States are hashed at this distance, so that a press undone before the end leaves a trace. */
 const HASH_EVERY = 100;
 
+/** What is left of a run that was stepped to its end. */
 export interface Run {
   /** Tick count at the end. */
   readonly ticks: number;

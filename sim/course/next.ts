@@ -35,6 +35,7 @@ export interface NextAsk {
   readonly practised: { readonly ever: number; readonly since: number };
 }
 
+/** What to fly in the next quarter of an hour, and why: a set that is underway first, then the first step that is open. */
 export function nextOf({ steps, stands, advice, adviceMinutes, practised }: NextAsk): Proposal {
   const underway = stands.findIndex((stand) => stand.underway !== null && stand.state !== 'closed');
   if (underway >= 0) return { fly: 'set', why: 'underway', ...sittingOf(steps, stands, underway) };

@@ -203,6 +203,7 @@ const keys = z.strictObject({
 /** An airframe file after the door: every number present, units in the key names. */
 export type Airframe = z.infer<typeof keys>;
 
+/** An airframe file: every key in range, and sound in itself. Parses to `Airframe`, or fails with every problem and its path. */
 export const airframeSchema = keys.check(
   z.superRefine((airframe, context) => {
     for (const { path, allowed } of unsound(airframe)) {

@@ -32,6 +32,7 @@ const firstLook = z.strictObject({
   among: z.array(name('Name of a step that is a drill without a fault.')).check(z.minLength(3), z.maxLength(12), z.meta({ description: 'The holds among which the dice choose one. At least 3.' })),
 });
 
+/** A course file. Whether a step can show what its gate asks is looked at behind it. */
 export const courseSchema = z.strictObject({
   ...schemaKey,
   ...formatKey,

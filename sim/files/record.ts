@@ -66,8 +66,10 @@ const score = z.strictObject({
   rollAuthorityPct: quantity('Roll authority used by the final split.', '%', 0, 1e6),
 });
 
+/** What a run can come to; `void` and `undecided` decide nothing. */
 export const OUTCOMES = ['caught', 'late', 'missed', 'falseRelease', 'held', 'undecided', 'void', 'completed', 'lost', 'timeUp'] as const;
 
+/** A record in full, nothing left out. It says that the shape is right; that the run follows from its inputs is for `verify`. */
 export const recordSchema = z.strictObject({
   format: z.literal(1).check(z.meta({ description: 'Version of the file format.' })),
   model: whole('Version of the model.', '1', 1, 1000),

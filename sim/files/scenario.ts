@@ -70,6 +70,7 @@ const lesson = z.strictObject({
 
 const trainees = z.array(name('Name of a scripted trainee.')).check(z.maxLength(12));
 
+/** A scenario file, defaults not yet filled in: `ready` does that. Whether it fits its airframe is for `misfits`. */
 export const scenarioSchema = z.strictObject({
   ...schemaKey,
   ...formatKey,

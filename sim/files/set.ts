@@ -21,6 +21,7 @@ const onsets = z.strictObject({
   perRate: whole('Fewest of them at each rate.', '1', 0, 400),
 });
 
+/** A set file. What its runs can measure is for its gates. */
 export const setSchema = z.strictObject({
   ...schemaKey,
   ...formatKey,

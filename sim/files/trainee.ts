@@ -5,6 +5,7 @@ import { formatKey, quantity, schemaKey, text, word } from './quantity.js';
 
 const changed = (description: string, unit: string, min: number, max: number) => z.optional(quantity(description, unit, min, max));
 
+/** A trainee file: a scripted trainee by name, with numbers that differ. */
 export const traineeSchema = z.strictObject({
   ...schemaKey, ...formatKey,
   trainee: word('The scripted trainee whose numbers hold where this file says nothing.', TRAINEES as readonly [TraineeName, ...TraineeName[]]),

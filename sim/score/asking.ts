@@ -14,6 +14,7 @@ export type Asking = Extract<DrawnEvent, { do: (typeof ASKING)[number] }>;
 /** Whether an event of this kind wants something of the trainee, as its file has it. */
 export const asks = (event: { readonly do: string }): boolean => ASKING.some((one) => one === event.do);
 
+/** Whether an entry of the agenda is an event that wants an answer. */
 export const isAsking = (event: Entry['event']): event is Asking => event !== null && asks(event);
 
 export interface Choice {

@@ -13,6 +13,7 @@ export interface ListLine {
 
 const [LESS, MORE] = ['the side less out', 'the side further out'] as const;
 
+/** The list, in the order in which it is read. */
 export const ASYMMETRY_LIST: readonly ListLine[] = [
   { text: 'Drive switch: at off, hand away.', answers: ['at off'], right: null },
   { text: 'Both pointers, watched for five seconds.', answers: ['both stand', 'one still moves'], right: null },

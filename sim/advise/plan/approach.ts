@@ -15,6 +15,7 @@ export type Order = (typeof ORDERS)[number];
 /** Whether the landing setting is driven to in level flight, or on the way down. */
 export type Place = 'level' | 'path';
 
+/** The path down, deg. Common practice, no source. */
 export const PATH_DEG = -3;
 /** The path ends this high above the threshold, ft: the screen of the landing distance (14 CFR 25.125(a)). */
 export const SCREEN_FT = 50;

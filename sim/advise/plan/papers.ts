@@ -31,6 +31,7 @@ export interface Papers {
   readonly edgeOut: { readonly flowKgPerH: number; readonly kgPerNm: number };
 }
 
+/** What an aeroplane's own papers would tell at this mass and height: speeds in kt, flows in kg/h and kg/NM, worked from the airframe alone. */
 export function papersOf({ airframe, massT, icing, altitudeFt, divertFt, liveEngines }: PlanRequest): Papers {
   const prepared = prepare(airframe, massT);
   const { flight, drive } = prepared;
