@@ -78,7 +78,8 @@ export function judge(request: FlightRequest, go: (world: World, see: See) => Ru
   const flown = go(world, (state) => { if (turns.length === 0 || !isTakenBack(turns, state.tick)) for (const one of seen) one.see(state); });
   const facts = gathered.facts(flown.state);
   const outcome = outcomeOf(facts, world.fixed.task, flown.why, timing.voided);
-  const items = procedure.items(facts, flown.log);
+  // An inputs file may go on behind the end; what stands there never acted, and no record holds it.
+  const items = procedure.items(facts, flown.log.filter(({ tick }) => tick < flown.ticks));
   return {
     seed, ticks: flown.ticks, hash: flown.hash,
     outcome,

@@ -118,6 +118,13 @@ describe('debrief', () => {
   });
 });
 
+it('an act of the hand behind the end is no part of the run', () => {
+  const asked = scenario({ task: { settings: [16], limitS: 10 }, events: [{ do: 'callout', from: 'otherPilot', text: 'x?', answers: ['4', '9'], right: '4', withinS: 100, when: { atS: 1 } }] });
+  const flown = (log: Command[]) => fly({ scenario: asked, airframe: AIRFRAME, seed: 1 }, log);
+  for (const text of ['4', '9']) expect(flown([at(1000, { do: 'answer', text }, 0)])).toEqual(flown([]));
+  expect(flown([at(999, { do: 'answer', text: '9' }, 0)]).procedure).not.toEqual(flown([]).procedure);
+});
+
 describe('a scripted record', () => {
   it('that ends by its own rule on the very tick of its limit still verifies', () => {
     const made = scenario({ ...stop, task: { limitS: 30 } });
