@@ -38,7 +38,7 @@ export function flownRecord({ device, gauge, ...setting }: FlownSetting, draft: 
     model: MODEL_VERSION, source: draft.live === true ? 'live' as const : 'flown' as const, ...setting,
     device: { ...device, input: [...draft.input].sort().join(', ') || 'none' },
     gauge: draft.resized === true ? { ...gauge, changed: true as const } : gauge,
-    clock: draft.clock.filter(({ tick }, index) => index === 0 || tick < end.tick).map((segment) => ({ ...segment })),
+    clock: draft.clock.filter(({ tick }, index) => index === 0 || tick <= end.tick).map((segment) => ({ ...segment })),
     commands: draft.commands.filter(({ tick }) => tick < end.tick),
     marks: [...draft.marks.filter(({ tick }) => tick <= end.tick), { tick: end.tick, stampMs: stampOfTick(draft.clock, end.tick), what: 'end' as const }],
     end, assessment: null,

@@ -104,18 +104,27 @@ function keep(kept: readonly Kept[], latest: Kept): readonly Kept[] {
   return all;
 }
 
-/** Acts that were filed for ticks that did not come act where the clock stands. */
-const heldBack = ({ log }: Session, tick: number): Filed[] =>
-  log.map((filed) => (filed.tick > tick ? { ...filed, tick } : filed)).sort(byOrder);
+/**
+ * The log by a clock that starts again where it stands: what was filed for ticks that did not come acts there. What bears a stamp behind the
+ * new start acts where its stamp is: a browser stamps a frame when it was due, and hands on what hands did meanwhile before it draws.
+ */
+const heldBack = ({ log }: Session, clock: readonly ClockSegment[]): Filed[] => {
+  const { tick } = clock[clock.length - 1] as ClockSegment;
+  return log.map((filed) => (filed.tick < tick ? filed : { ...filed, tick: Math.max(tick, tickOfStamp(clock, filed.stampMs).tick) })).sort(byOrder);
+};
 
 /**
- * The clock stops over the gap; acts that were filed in it act where the clock stands. Before the first tick there is
+ * The clock stops over the gap. Before the first tick there is
  * nothing to disturb: a page that is slow to its second frame starts its clock there.
  */
 function stall(session: Session, stampMs: number): Session {
   const { tick } = session.world.state;
-  if (tick === 0) return logged({ ...startSession(session.start, stampMs), seq: session.seq }, heldBack(session, 0));
-  return mark(logged({ ...session, clock: startedAgain(session, tick, stampMs) }, heldBack(session, tick)), stampMs, 'stall');
+  if (tick === 0) {
+    const begun = startSession(session.start, stampMs);
+    return logged({ ...begun, seq: session.seq }, heldBack(session, begun.clock));
+  }
+  const clock = startedAgain(session, tick, stampMs);
+  return mark(logged({ ...session, clock }, heldBack(session, clock)), stampMs, 'stall');
 }
 
 /** Writes what is now too old to change: the first frame behind onset, and the end. */
@@ -194,8 +203,8 @@ export function halt(session: Session, stampMs: number, what: Mark['what']): Ses
 export function resume(session: Session, stampMs: number): Session {
   if (session.over !== null || session.running) return session;
   const { tick } = session.world.state;
-  const next = logged({ ...session, clock: startedAgain(session, tick, stampMs), running: true }, heldBack(session, tick));
-  return mark(next, stampMs, 'resume');
+  const clock = startedAgain(session, tick, stampMs);
+  return mark(logged({ ...session, clock, running: true }, heldBack(session, clock)), stampMs, 'resume');
 }
 
 /** What a desk did last acts as well before the run ends: a tick more, where it stands in the one that would have been the end. */
