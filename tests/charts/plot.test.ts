@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { lane, reach, SIGN } from '../../src/charts/lane.js';
 import { at, ends, pieces, stepped, thin, ticks, valueAt, type Point } from '../../src/charts/plot.js';
+import { anywhere } from '../draw.js';
 
 /** The line through points at x, where x lies between two of them. */
 function onLine(points: readonly Point[], x: number): number {
@@ -13,7 +14,7 @@ function onLine(points: readonly Point[], x: number): number {
 }
 
 test('a thinned line passes every point within the slack, and keeps both ends', () => {
-  const walks = fc.array(fc.tuple(fc.double({ min: 0.01, max: 3, noNaN: true }), fc.double({ min: -2, max: 2, noNaN: true })), { minLength: 1, maxLength: 120 });
+  const walks = fc.array(fc.tuple(anywhere(0.01, 3), anywhere(-2, 2)), { minLength: 1, maxLength: 120 });
   fc.assert(fc.property(walks, (steps) => {
     let [x, y] = [0, 0];
     const points: Point[] = steps.map(([dx, dy]) => [(x += dx), (y += dy / 20)]);
@@ -64,7 +65,7 @@ test('two words that would touch take two rows, or turn to the other side of the
 });
 
 test('words of a row never touch, stay inside, and the first in rank gets the lowest row', () => {
-  const wishes = fc.array(fc.record({ x: fc.double({ min: 0, max: 700, noNaN: true }), w: fc.double({ min: 20, max: 120, noNaN: true }), rank: fc.nat(4) }), { minLength: 1, maxLength: 20 });
+  const wishes = fc.array(fc.record({ x: anywhere(0, 700), w: anywhere(20, 120), rank: fc.nat(4) }), { minLength: 1, maxLength: 20 });
   fc.assert(fc.property(wishes, fc.integer({ min: 1, max: 4 }), (all, rows) => {
     const placed = lane(all, 0, 700, rows);
     const spans = placed.flatMap(({ row, flip }, index) => (row === null ? [] : [{ row, at: reach(all[index]!, flip) }]));

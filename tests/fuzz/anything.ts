@@ -8,6 +8,7 @@ import { eventSchema } from '../../sim/files/event.js';
 import { faultSchema } from '../../sim/files/fault.js';
 import { misfits, ready, scenarioSchema, shapeOf, tryAs, type Airframe, type ReadyScenario, type Shape } from '../../sim/files/index.js';
 import { AIRFRAME, AIRFRAME_B } from '../sim/bench.js';
+import { anywhere } from '../draw.js';
 
 /** Time allowed in a run, s, unless another is asked for. */
 export const LIMIT_S = 40;
@@ -18,16 +19,16 @@ export const numberOf = (shape: Extract<Shape, { kind: 'number' }>, most = shape
   const max = Math.min(shape.max, most);
   if (shape.whole) return fc.integer({ min: shape.min, max });
   if (shape.unit === 's') return hundredths(shape.min, max);
-  return fc.oneof({ weight: 1, arbitrary: fc.constantFrom(shape.min, max) }, { weight: 4, arbitrary: fc.double({ min: shape.min, max, noNaN: true }) });
+  return anywhere(shape.min, max);
 };
 
 const leafIn = (limitS: number): fc.Arbitrary<object> => fc.oneof(
   fc.record({ atS: hundredths(0, limitS) }), fc.record({ heldS: hundredths(0, limitS / 2) }),
-  fc.record({ flapDeg: fc.double({ min: 0, max: 37, noNaN: true }), edge: fc.constantFrom('rising', 'falling', 'either') }),
+  fc.record({ flapDeg: anywhere(0, 37), edge: fc.constantFrom('rising', 'falling', 'either') }),
   fc.record({ speedKt: fc.integer({ min: 100, max: 220 }), edge: fc.constantFrom('rising', 'falling', 'either') }, { requiredKeys: ['speedKt'] }),
   fc.record({ altitudeFt: fc.integer({ min: 4000, max: 6100 }) }),
   fc.record({ after: fc.constantFrom(...NAMES), delayS: hundredths(0, 5) }, { requiredKeys: ['after'] }),
-  fc.record({ hazardPerS: fc.double({ min: 0.01, max: 5, noNaN: true }), hazardFromS: hundredths(0, limitS / 4), hazardForS: hundredths(0.01, limitS / 2) }, { requiredKeys: ['hazardPerS'] }),
+  fc.record({ hazardPerS: anywhere(0.01, 5), hazardFromS: hundredths(0, limitS / 4), hazardForS: hundredths(0.01, limitS / 2) }, { requiredKeys: ['hazardPerS'] }),
 );
 const whenIn = (limitS: number) => fc.letrec<{ any: object }>((tie) => ({
   any: fc.oneof({ depthSize: 'small', withCrossShrink: true }, leafIn(limitS),

@@ -1,6 +1,7 @@
 /** Numbers of a value with the ranges that its schema gives them, and places in such a range: the ends more often than chance would. */
 import fc from 'fast-check';
 import type { Shape } from '../../sim/files/index.js';
+import { anywhere } from '../draw.js';
 
 /** Paths of all numbers of a value, each with its range from the schema. */
 export function ranges(value: unknown, shape: Shape, path: (string | number)[] = []): { path: (string | number)[]; min: number; max: number; whole: boolean }[] {
@@ -13,7 +14,7 @@ export function ranges(value: unknown, shape: Shape, path: (string | number)[] =
   });
 }
 
-export const inRange = fc.oneof(fc.constant(0), fc.constant(1), fc.double({ min: 0, max: 1, noNaN: true }), fc.double({ min: 0, max: 0.01, noNaN: true }));
+export const inRange = fc.oneof(fc.constant(0), fc.constant(1), anywhere(0, 1), anywhere(0, 0.01));
 /** A value at a part of its range, 0 to 1. */
 export const between = ({ min, max, whole }: { min: number; max: number; whole: boolean }, part: number): number => {
   const value = Math.round((min + (max - min) * part) * 1e6) / 1e6;

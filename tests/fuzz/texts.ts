@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import fc from 'fast-check';
 import { FILE_SCHEMAS, shapeOf, type Shape } from '../../sim/files/index.js';
 import { airframeText, drillNames, drillText, textOf } from '../files/shipped.js';
+import { anywhere } from '../draw.js';
 
 const inFolder = (folder: string): string[] => readdirSync(fileURLToPath(new URL(`../../scenarios/${folder}/`, import.meta.url))).map((name) => textOf(`${folder}/${name}`));
 
@@ -58,7 +59,7 @@ const damagedOf = (texts: fc.Arbitrary<string>): fc.Arbitrary<string> => fc.tupl
 const shipped = fc.constantFrom(...SHIPPED);
 
 /** The beginning of one and the end of another. */
-const spliced = fc.tuple(shipped, shipped, fc.double({ min: 0, max: 1, noNaN: true }), fc.double({ min: 0, max: 1, noNaN: true }))
+const spliced = fc.tuple(shipped, shipped, anywhere(0, 1), anywhere(0, 1))
   .map(([one, other, to, from]) => one.slice(0, Math.floor(to * one.length)) + other.slice(Math.floor(from * other.length)));
 
 /** A value of a shape, mostly inside what it allows and sometimes at its ends or past them. */

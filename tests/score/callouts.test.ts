@@ -4,6 +4,7 @@ import { scriptedRecord } from '../../sim/files/index.js';
 import { debriefOf, fly, hornAngle, hornRule, MODEL_VERSION, type Command } from '../../sim/index.js';
 import fc from 'fast-check';
 import { AIRFRAME, scenario } from '../sim/bench.js';
+import { anywhere } from '../draw.js';
 
 const ask = (atS: number, text: string, withinS = 10) => ({ do: 'callout', text, answers: ['yes', 'no'], right: 'yes', withinS, when: { atS } });
 const made = scenario({ task: { limitS: 30 }, events: [ask(0, 'one'), ask(5, 'two'), ask(25, 'three')] });
@@ -33,7 +34,7 @@ describe('callouts', () => {
 describe('the lever angle of the horn', () => {
   it('decides where it is told, and nothing decides where it is not', () => {
     fc.assert(fc.property(
-      fc.double({ min: 0, max: 38, noNaN: true }), fc.double({ min: 0, max: 60, noNaN: true }), fc.constantFrom(1, 2), fc.constantFrom(0, 0.5, 1), fc.double({ min: 0, max: 3000, noNaN: true }),
+      anywhere(0, 38), anywhere(0, 60), fc.constantFrom(1, 2), fc.constantFrom(0, 0.5, 1), anywhere(0, 3000),
       (flapDeg, tlaDeg, live, gear, heightFt) => {
         const angle = hornAngle(AIRFRAME.horn, flapDeg, live, gear, heightFt);
         const horn = hornRule(AIRFRAME.horn, flapDeg, tlaDeg, live, gear, heightFt);

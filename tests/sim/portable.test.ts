@@ -2,8 +2,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { exp, ln, normalQuantile, sin } from '../../sim/portable.js';
+import { anywhere } from '../draw.js';
 
-const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+const number = (min: number, max: number) => fc.oneof(fc.double({ min, max, noNaN: true }), anywhere(min, max));
 /** Relative distance, absolute below 1. */
 const off = (got: number, want: number): number => Math.abs(got - want) / Math.max(1, Math.abs(want));
 

@@ -4,26 +4,27 @@ import { describe, expect, it } from 'vitest';
 import { misfits, ready, scenarioSchema, type Airframe } from '../../sim/files/index.js';
 import { expand, run, runBy, pilotOf, TRAINEES, type Command, type State, type TraineeName, type World } from '../../sim/index.js';
 import { AIRFRAME, AIRFRAME_B } from './bench.js';
+import { anywhere } from '../draw.js';
 
 const hundredths = (max: number) => fc.integer({ min: 0, max: max * 100 }).map((n) => n / 100);
 const side = fc.constantFrom('left', 'right', 'drawn');
 const leaf = fc.oneof(
-  fc.record({ atS: hundredths(60) }), fc.record({ flapDeg: fc.double({ min: 0, max: 37, noNaN: true }) }),
-  fc.record({ heldS: hundredths(40) }), fc.record({ hazardPerS: fc.double({ min: 0.001, max: 1, noNaN: true }) }),
+  fc.record({ atS: hundredths(60) }), fc.record({ flapDeg: anywhere(0, 37) }),
+  fc.record({ heldS: hundredths(40) }), fc.record({ hazardPerS: anywhere(0.001, 1) }),
   fc.record({ speedKt: fc.integer({ min: 100, max: 220 }), edge: fc.constantFrom('rising', 'falling', 'either') }),
 );
 const when = fc.oneof({ weight: 4, arbitrary: leaf }, fc.record({ all: fc.array(leaf, { minLength: 1, maxLength: 3 }) }), fc.record({ any: fc.array(leaf, { minLength: 1, maxLength: 3 }) }));
-const ratio = fc.double({ min: -4, max: 0.95, noNaN: true });
+const ratio = anywhere(-4, 0.95);
 const fault = fc.oneof(
   ...['disconnect', 'jam', 'blowback'].map((kind) => fc.record({ kind: fc.constant(kind), side, when })),
   fc.record({ kind: fc.constant('lag'), side, when, ratio }),
   fc.record({ kind: fc.constant('slip'), side, when, ratio, periodS: fc.constant(6), onS: hundredths(5.9).map((s) => s + 0.01) }),
   fc.record({ kind: fc.constant('pointer'), mode: fc.constant('stuck'), side, when }),
-  fc.record({ kind: fc.constant('pointer'), mode: fc.constant('bias'), biasDeg: fc.double({ min: -20, max: 20, noNaN: true }), side, when }),
-  fc.record({ kind: fc.constant('pointer'), mode: fc.constant('drift'), driftDegPerS: fc.double({ min: -2, max: 2, noNaN: true }), side, when }),
+  fc.record({ kind: fc.constant('pointer'), mode: fc.constant('bias'), biasDeg: anywhere(-20, 20), side, when }),
+  fc.record({ kind: fc.constant('pointer'), mode: fc.constant('drift'), driftDegPerS: anywhere(-2, 2), side, when }),
   ...['dead', 'quits', 'runsOn'].map((kind) => fc.record({ kind: fc.constant(kind), when })),
-  fc.record({ kind: fc.constant('slow'), when, factor: fc.double({ min: 0.05, max: 1, noNaN: true }) }),
-  fc.record({ kind: fc.constant('leadingEdge'), when, stopsAt: fc.double({ min: 0, max: 0.99, noNaN: true }) }),
+  fc.record({ kind: fc.constant('slow'), when, factor: anywhere(0.05, 1) }),
+  fc.record({ kind: fc.constant('leadingEdge'), when, stopsAt: anywhere(0, 0.99) }),
 );
 const event = fc.oneof(
   fc.record({ do: fc.constant('descend'), toFt: fc.integer({ min: 2000, max: 5000 }), pathDeg: fc.constant(-3), when }),

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { GateFile } from '../../sim/files/index.js';
 import { asksOf, clopperPearson, garwood, judgeGate, runsToClaim, type Condition, type ConditionGroup, type JudgedTrial, type SetFlight } from '../../sim/index.js';
+import { anywhere } from '../draw.js';
 
 const SEEN = 0.1;
 const gate = (keys: Partial<GateFile>): GateFile => ({ flights: 1, source: 'a test', ...keys });
@@ -97,17 +98,17 @@ describe('blocks of flights', () => {
 
 /** A trial, and one at least as good. */
 const pair = fc.oneof(
-  fc.tuple(fc.double({ min: 0.15, max: 2.4, noNaN: true }), fc.double({ min: 0.2, max: 1, noNaN: true })).map(([deg, part]) => [caught(deg), caught(deg * part)] as const),
-  fc.double({ min: 2.5, max: 4.9, noNaN: true }).map((deg) => [late(deg), caught(deg / 2.1)] as const),
+  fc.tuple(anywhere(0.15, 2.4), anywhere(0.2, 1)).map(([deg, part]) => [caught(deg), caught(deg * part)] as const),
+  anywhere(2.5, 4.9).map((deg) => [late(deg), caught(deg / 2.1)] as const),
   fc.constantFrom([missed(), late(3)] as const, [missed(), caught(2)] as const),
-  fc.double({ min: 1, max: 40, noNaN: true }).map((atS) => [falseRelease(atS), held(76)] as const),
+  anywhere(1, 40).map((atS) => [falseRelease(atS), held(76)] as const),
   fc.constant([held(76), held(76)] as const),
 );
 
 describe('properties', () => {
   const asks = fc.record({
-    caughtFrom: fc.double({ min: 0.05, max: 0.9, noNaN: true }), medianToDeg: fc.double({ min: 0.2, max: 4, noNaN: true }),
-    ninetyToDeg: fc.double({ min: 0.2, max: 4.9, noNaN: true }), falseToPerMin: fc.double({ min: 0.2, max: 10, noNaN: true }),
+    caughtFrom: anywhere(0.05, 0.9), medianToDeg: anywhere(0.2, 4),
+    ninetyToDeg: anywhere(0.2, 4.9), falseToPerMin: anywhere(0.2, 10),
   });
   it('better flights of as many runs never close what was met', () => fc.assert(fc.property(asks, fc.array(fc.tuple(pair, fc.boolean()), { minLength: 8, maxLength: 60 }), (asked, drawn) => {
     const before = asksOf(gate(asked), drawn.map(([[was]]) => was), SEEN);

@@ -12,8 +12,9 @@ import { sensitivity } from '../../sim/stats/sensitivity.js';
 import { kaplanMeier, logLogLimits, medianOf, restrictedMean, type Observation } from '../../sim/stats/survival.js';
 import { caughtOf, observationsOf, raceRunsOf, rateGroups } from '../../sim/stats/tally.js';
 import { judgeTrial, type Trial } from '../../sim/stats/trial.js';
+import { anywhere } from '../draw.js';
 
-const share = fc.double({ min: 0.001, max: 0.999, noNaN: true });
+const share = anywhere(0.001, 0.999);
 const observation = fc.record({ value: fc.integer({ min: 1, max: 60 }).map((n) => n / 10), event: fc.boolean() });
 const observations = fc.array(observation, { minLength: 1, maxLength: 40 });
 const hundredths = (min: number, max: number) => fc.integer({ min: min * 100, max: max * 100 }).map((n) => n / 100);
@@ -55,7 +56,7 @@ describe('curves', () => {
     }));
   });
   it('a restricted mean lies within 0 and its limit; uncensored it is the mean of the cut values', () => {
-    fc.assert(fc.property(observations, fc.double({ min: 0.5, max: 8, noNaN: true }), (all, limit) => {
+    fc.assert(fc.property(observations, anywhere(0.5, 8), (all, limit) => {
       const { mean, se } = restrictedMean(kaplanMeier(all), limit);
       expect(mean >= 0 && mean <= limit + 1e-12 && se >= 0).toBe(true);
       const cut = all.reduce((sum, { value }) => sum + Math.min(value, limit), 0) / all.length;
@@ -87,7 +88,7 @@ describe('curves', () => {
 
 describe('flown rates', () => {
   it('every trial with growth stands in one of them, and its rate is no more than a tenth from it', () => {
-    fc.assert(fc.property(fc.array(fc.double({ min: 0.05, max: 1, noNaN: true }), { minLength: 1, maxLength: 60 }), (rates) => {
+    fc.assert(fc.property(fc.array(anywhere(0.05, 1), { minLength: 1, maxLength: 60 }), (rates) => {
       const all = judged(rates.map((rateDegPerS): Trial => ({ rateDegPerS, onsetS: 5, releaseS: 5 + 1 / rateDegPerS, endS: 76, limitDeg: 2.5 })));
       const groups = rateGroups(all);
       expect(groups.flatMap((group) => group.trials).length).toBe(rates.length);
@@ -105,7 +106,7 @@ describe('intervals', () => {
     }));
   });
   it('Garwood holds the rate', () => {
-    fc.assert(fc.property(fc.integer({ min: 0, max: 500 }), fc.double({ min: 0.01, max: 1e4, noNaN: true }), (x, time) => {
+    fc.assert(fc.property(fc.integer({ min: 0, max: 500 }), anywhere(0.01, 1e4), (x, time) => {
       const { lo, hi } = garwood(x, time);
       expect(lo <= x / time && hi > x / time && lo >= 0).toBe(true);
     }));
@@ -116,7 +117,7 @@ describe('intervals', () => {
 
 describe('posterior', () => {
   it('adds up to 1, and knows more than nothing', () => {
-    fc.assert(fc.property(trials, fc.double({ min: 0.0005, max: 0.02, noNaN: true }), (all, falsePerS) => {
+    fc.assert(fc.property(trials, anywhere(0.0005, 0.02), (all, falsePerS) => {
       const { mass } = raceGrid(raceRunsOf(judged(all), 0.1), falsePerS);
       expect(mass.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 10);
       const entropy = mass.reduce((sum, p) => (p > 0 ? sum - p * Math.log(p) : sum), 0);
@@ -140,8 +141,7 @@ describe('points', () => {
     }));
   });
   it('who lets go at a fixed moment without looking loses, for a flat hazard with lambda W <= .25 and false releases at 25 or more', () => {
-    const flat = { min: 0, max: 1, noNaN: true };
-    fc.assert(fc.property(fc.double(flat), fc.double(flat), fc.double({ min: 25, max: 200, noNaN: true }), fc.double({ min: 0.25, max: 3, noNaN: true }), (a, b, falseRelease, rate) => {
+    fc.assert(fc.property(anywhere(0, 1), anywhere(0, 1), anywhere(25, 200), anywhere(0.25, 3), (a, b, falseRelease, rate) => {
       const windowS = 2.5 / rate;
       const hazard = (0.02 + 0.23 * a) / windowS;
       const releaseS = windowS * (1 + 4 * b);

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { quantileOf, shareOf, spreadOf } from '../../sim/index.js';
+import { anywhere } from '../draw.js';
 
 describe('a share', () => {
   // Wilson's 95 % intervals, computed with high-precision arithmetic; the first two are Newcombe's examples (Stat Med 17 (1998) 857).
@@ -13,7 +14,7 @@ describe('a share', () => {
     });
   it('says nothing without a trial', () => expect(shareOf(0, 0)).toEqual({ k: 0, n: 0, lo: 0, hi: 1 }));
   it('holds the share itself, inside 0 to 1', () => {
-    fc.assert(fc.property(fc.integer({ min: 1, max: 10000 }), fc.double({ min: 0, max: 1, noNaN: true }), (n, part) => {
+    fc.assert(fc.property(fc.integer({ min: 1, max: 10000 }), anywhere(0, 1), (n, part) => {
       const { k, lo, hi } = shareOf(Math.floor(part * n), n);
       expect(lo >= 0 && lo <= k / n && hi >= k / n && hi <= 1).toBe(true);
     }));
@@ -35,7 +36,7 @@ describe('a spread', () => {
     expect(bins.map(({ from, count }) => [from, count])).toEqual([[0, 1], [0.1, 1], [0.2, 1], [0.3, 2], [0.4, 0], [0.5, 0], [0.6, 1], [0.7, 1], [0.8, 0], [0.9, 1]]);
   });
   it('counts every value once, in a bin that holds it', () => {
-    fc.assert(fc.property(fc.array(fc.double({ min: -1e4, max: 1e4, noNaN: true }), { minLength: 1, maxLength: 60 }), (values) => {
+    fc.assert(fc.property(fc.array(anywhere(-1e4, 1e4), { minLength: 1, maxLength: 60 }), (values) => {
       const { bins, least, most } = spreadOf(values)!;
       expect(bins.length).toBeLessThanOrEqual(12);
       for (const { from, to, count } of bins) expect(count).toBe(values.filter((value) => value >= from && value < to).length);

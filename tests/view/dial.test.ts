@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { dialDegOf, flapDegOf, onFan, pxPerDeg } from '../../src/view/dial.js';
+import { anywhere } from '../draw.js';
 
 const straight = [{ flapDeg: 0, dialDeg: 0 }, { flapDeg: 38, dialDeg: 86 }];
 const bent = [{ flapDeg: 0, dialDeg: 0 }, { flapDeg: 10, dialDeg: 40 }, { flapDeg: 30, dialDeg: 80 }];
@@ -19,7 +20,7 @@ test('straight between knots, and on beyond the ends', () => {
 });
 
 test('the way back gives the flap position again', () => {
-  fc.assert(fc.property(fc.double({ min: -5, max: 45, noNaN: true }), fc.constantFrom(straight, bent), (deg, dial) => {
+  fc.assert(fc.property(anywhere(-5, 45), fc.constantFrom(straight, bent), (deg, dial) => {
     expect(flapDegOf(dial, dialDegOf(dial, deg))).toBeCloseTo(deg, 9);
   }));
 });
@@ -30,7 +31,7 @@ test('the pointer falls as the flaps fall', () => {
   const down = onFan(hinge, 90, 300);
   expect(down.x).toBeCloseTo(100, 9);
   expect(down.y).toBeCloseTo(350, 9);
-  fc.assert(fc.property(fc.double({ min: 0, max: 37, noNaN: true }), fc.double({ min: 0.01, max: 1, noNaN: true }), (deg, more) => {
+  fc.assert(fc.property(anywhere(0, 37), anywhere(0.01, 1), (deg, more) => {
     const at = (flap: number): number => onFan(hinge, dialDegOf(straight, flap), 300).y;
     expect(at(deg + more)).toBeGreaterThan(at(deg));
   }));

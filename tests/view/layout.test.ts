@@ -5,6 +5,7 @@ import { layout } from '../../src/view/layout.js';
 import { CONTROLS, READINGS } from '../../src/view/instruments.js';
 import { apartPx, AREAS, FULL_RADIUS, GAP, INSIDE, isUp, LEAST_RADIUS, SMALLEST, TAB_OF, TABS, TARGET, TARGETS, type Area, type Layout, type Rect, type Tab, type Target } from '../../src/view/place.js';
 import { leverRows, rowAt } from '../../src/view/rows.js';
+import { anywhere } from '../draw.js';
 
 const SIZES = [[1280, 720], [1920, 1080], [1024, 768], [844, 390], [390, 844], [640, 360], [320, 640], [2560, 1440], [1000, 600]] as const;
 
@@ -142,7 +143,7 @@ test('the silence is apart from the call and from the hold: a hand that slips by
 
 describe('what is wished of the gauge', () => {
   const anyWish = fc.record({
-    radius: fc.option(fc.double({ min: 15, max: 3600, noNaN: true })), apart: fc.option(fc.double({ min: 0, max: 6000, noNaN: true })),
+    radius: fc.option(anywhere(15, 3600)), apart: fc.option(anywhere(0, 6000)),
   });
 
   test('nothing overlaps, nothing is too small for a finger, the fan stays in its place, whatever is wished', () => {
@@ -157,7 +158,7 @@ describe('what is wished of the gauge', () => {
   });
 
   test('a pointer is as long as wished, or the longest that there is room for, and never longer', () => {
-    fc.assert(fc.property(anySize, fc.double({ min: LEAST_RADIUS, max: 3000, noNaN: true }), ({ width, height }, radius) => {
+    fc.assert(fc.property(anySize, anywhere(LEAST_RADIUS, 3000), ({ width, height }, radius) => {
       const given = layout(width, height, { radius, apart: null }).gauge.radius;
       expect(given).toBeLessThanOrEqual(radius + 1e-9);
       const most = layout(width, height, { radius: 1e6, apart: null }).gauge.radius;
@@ -166,7 +167,7 @@ describe('what is wished of the gauge', () => {
   });
 
   test('speed and flaps stand as far apart as wished wherever that is between the nearest and the farthest', () => {
-    fc.assert(fc.property(anySize, fc.double({ min: 0, max: 5000, noNaN: true }), fc.option(fc.constant(200)), ({ width, height }, apart, radius) => {
+    fc.assert(fc.property(anySize, anywhere(0, 5000), fc.option(fc.constant(200)), ({ width, height }, apart, radius) => {
       const given = apartPx(layout(width, height, { radius, apart }));
       const [nearest, farthest] = [0, 1e6].map((one) => apartPx(layout(width, height, { radius, apart: one })));
       expect(given).toBeCloseTo(Math.min(Math.max(apart, nearest!), farthest!), 3);
