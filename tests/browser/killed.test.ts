@@ -1,4 +1,4 @@
-// The page is killed at moments that nobody chose: nothing that was finished is lost, and the logbook is whole. Ten of them
+// The page is killed at moments that nobody chose: nothing that was finished is lost, and the logbook is whole. Eight of them
 // here, one at each kind of moment; `npm run fuzz -- kills` takes two hundred.
 import { gzipSync } from 'node:zlib';
 import { expect, test } from 'vitest';
@@ -9,7 +9,7 @@ import { control } from './drilling.js';
 import { appUrl, cdp, openApp } from './harness.js';
 import { seed } from '../seed.js';
 
-const KILLS = Number(process.env.EVENHAND_KILLS ?? 10);
+const KILLS = Number(process.env.EVENHAND_KILLS ?? 8);
 const IMPORTED = 12;
 
 /** A small generator for this test's moments: from the seed of the test run, so that a failure comes again. */
