@@ -14,7 +14,7 @@ test('a run is told at once, and moves on from where it stood', async () => {
   await page.keyboard.press('Escape');
   await page.getByRole('button', { name: 'End the run' }).click();
   await page.waitForURL(/#\/practice$/);
-  await page.getByRole('heading', { name: /Void\. The level stays\./ }).waitFor();
+  await page.getByRole('heading', { name: /^Void: the clock stopped .* The level stays\.$/ }).waitFor();
   const level = page.getByText(/The next split opens by about/);
   const words = await level.innerText();
   expect(words).toMatch(/0\.1[45]° a second/);
