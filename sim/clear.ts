@@ -3,7 +3,7 @@ import type { DrawnFault, Entry } from './entry.js';
 import type { Fault } from './files/fault.js';
 import type { Fixed } from './fixed.js';
 import { hasBegun } from './latches.js';
-import type { State } from './state.js';
+import { latch, type State } from './state.js';
 
 /** Kinds that can come right again. What is cut, sheared, blown back or stopped for good stays so. */
 export const CLEARABLE = ['lag', 'slip', 'pointer', 'dead', 'slow', 'runsOn', 'leadingEdge'] as const satisfies readonly Fault['kind'][];
@@ -20,12 +20,12 @@ export function mendFault(s: State, fixed: Fixed, entry: Entry): void {
   if (fault === null || !hasBegun(s, fixed, entry)) return;
   switch (fault.kind) {
     case 'disconnect': case 'jam': case 'blowback':
-      s[`${fault.side}Cut`] = 0;
-      s[`${fault.side}Jam`] = 0;
-      s[`${fault.side}Blown`] = 0;
+      latch(s, `${fault.side}Cut`, 0);
+      latch(s, `${fault.side}Jam`, 0);
+      latch(s, `${fault.side}Blown`, 0);
       s[`${fault.side}WindDeg`] = 0;
       return;
-    case 'dead': case 'quits': s.driveDead = 0; return;
+    case 'dead': case 'quits': latch(s, 'driveDead', 0); return;
     default: clearFault(s, fixed, fault);
   }
 }
@@ -41,18 +41,18 @@ export function clearEntry(s: State, fixed: Fixed, entry: Entry): void {
  */
 export function clearFault(s: State, fixed: Fixed, fault: DrawnFault): void {
   switch (fault.kind) {
-    case 'lag': s[`${fault.side}Ratio`] = 1; return;
-    case 'slip': s[`${fault.side}Slip`] = 0; s[`${fault.side}SlipTicks`] = 0; return;
+    case 'lag': latch(s, `${fault.side}Ratio`, 1); return;
+    case 'slip': latch(s, `${fault.side}Slip`, 0); s[`${fault.side}SlipTicks`] = 0; return;
     case 'pointer':
-      s[`${fault.side}Stuck`] = 0;
-      s[`${fault.side}StuckDeg`] = 0;
+      latch(s, `${fault.side}Stuck`, 0);
+      latch(s, `${fault.side}StuckDeg`, 0);
       s[`${fault.side}BiasDeg`] = 0;
-      s[`${fault.side}DriftDegPerS`] = 0;
+      latch(s, `${fault.side}DriftDegPerS`, 0);
       return;
-    case 'dead': s.driveDead = hasQuit(s, fixed) ? 1 : 0; return;
-    case 'slow': s.driveFactor = 1; return;
-    case 'runsOn': s.contactorStuck = 0; return;
-    case 'leadingEdge': s.leadingEdgeStop = 1; return;
+    case 'dead': latch(s, 'driveDead', hasQuit(s, fixed) ? 1 : 0); return;
+    case 'slow': latch(s, 'driveFactor', 1); return;
+    case 'runsOn': latch(s, 'contactorStuck', 0); return;
+    case 'leadingEdge': latch(s, 'leadingEdgeStop', 1); return;
     case 'disconnect': case 'jam': case 'blowback': case 'quits': return;
   }
 }

@@ -5,7 +5,7 @@ import { arm, closeGuard, holdDrive, releaseDrive, setDrive } from './drive/swit
 import { levelOff, startPath } from './events.js';
 import { selectHeading } from './flight/heading.js';
 import type { Fixed } from './fixed.js';
-import type { State } from './state.js';
+import { latch, type State } from './state.js';
 import { RAD } from './units.js';
 
 /** 0 the agenda, 1 a desk, 2 the trainee; within a tick the lower acts first. */
@@ -31,35 +31,35 @@ export const isOfFlying = (act: Pick<Act, 'do'>): boolean => FLYING.includes(act
 export function applyAct(s: State, fixed: Fixed, act: Act): void {
   if (fixed.otherFlies && isOfFlying(act)) return;
   switch (act.do) {
-    case 'openGuard': s.guardOpen = 1; return;
+    case 'openGuard': latch(s, 'guardOpen', 1); return;
     case 'closeGuard': closeGuard(s); return;
     case 'arm': arm(s); return;
-    case 'disarm': s.armed = 0; return;
+    case 'disarm': latch(s, 'armed', 0); return;
     case 'holdDrive': holdDrive(s, act.way); return;
     case 'releaseDrive': releaseDrive(s, fixed.drive); return;
     case 'setDrive': setDrive(s, fixed.drive, act.to); return;
-    case 'setFlapLever': s.flapLeverDeg = act.settingDeg; return;
+    case 'setFlapLever': latch(s, 'flapLeverDeg', act.settingDeg); return;
     case 'setThrust': setThrust(s, act.tlaDeg, act.lever ?? 'both'); return;
-    case 'selectSpeed': s.selectedKt = act.speedKt; return;
-    case 'setSpeedHold': s.speedHold = act.on ? 1 : 0; return;
-    case 'setGear': s.gearLever = act.to === 'down' ? 1 : 0; return;
-    case 'silenceHorn': if (s.horn === 1) s.hornSilenced = 1; return;
-    case 'callSplit': if (s.splitCallTick < 0) s.splitCallTick = s.tick; return;
-    case 'callClear': s.clearCallTick = s.tick; return;
-    case 'callDriveFailed': if (s.failedCallTick < 0) s.failedCallTick = s.tick; return;
-    case 'callStillMoving': if (s.movingCallTick < 0) s.movingCallTick = s.tick; return;
+    case 'selectSpeed': latch(s, 'selectedKt', act.speedKt); return;
+    case 'setSpeedHold': latch(s, 'speedHold', act.on ? 1 : 0); return;
+    case 'setGear': latch(s, 'gearLever', act.to === 'down' ? 1 : 0); return;
+    case 'silenceHorn': if (s.latched.horn === 1) latch(s, 'hornSilenced', 1); return;
+    case 'callSplit': if (s.latched.splitCallTick < 0) latch(s, 'splitCallTick', s.tick); return;
+    case 'callClear': latch(s, 'clearCallTick', s.tick); return;
+    case 'callDriveFailed': if (s.latched.failedCallTick < 0) latch(s, 'failedCallTick', s.tick); return;
+    case 'callStillMoving': if (s.latched.movingCallTick < 0) latch(s, 'movingCallTick', s.tick); return;
     case 'descend': startPath(s, act.toFt, act.pathDeg); return;
     case 'level': levelOff(s); return;
-    case 'turn': s.headingHold = 0; s.turnRad = act.bankDeg * RAD; return;
+    case 'turn': latch(s, 'headingHold', 0); s.turnRad = act.bankDeg * RAD; return;
     case 'selectHeading': selectHeading(s, fixed.headingRad, act.toDeg); return;
     case 'goAround': goAround(s, fixed); return;
-    case 'roll': s.autopilot = 0; s.handControl = act.control; return;
+    case 'roll': latch(s, 'autopilot', 0); latch(s, 'handControl', act.control); return;
     case 'answer': return;
   }
 }
 
 function setThrust(s: State, tlaDeg: number, lever: 'left' | 'right' | 'both'): void {
-  s.speedHold = 0;
+  latch(s, 'speedHold', 0);
   if (lever !== 'right') s.leftTlaDeg = tlaDeg;
   if (lever !== 'left') s.rightTlaDeg = tlaDeg;
 }
@@ -67,5 +67,5 @@ function setThrust(s: State, tlaDeg: number, lever: 'left' | 'right' | 'both'): 
 function goAround(s: State, fixed: Fixed): void {
   const top = fixed.flight.leverMap[fixed.flight.leverMap.length - 1]?.tlaDeg ?? 0;
   setThrust(s, top, 'both');
-  s.goAround = 1;
+  latch(s, 'goAround', 1);
 }

@@ -8,7 +8,7 @@ import { leverOfFraction, thrustAvailable } from './flight/thrust.js';
 import type { World } from './fixed.js';
 import { QUIET, throwNoise } from './noise.js';
 import { prepare, type Prepared } from './prepare.js';
-import { initialState, type State } from './state.js';
+import { initialState, withNumbers, type State } from './state.js';
 import { AFTER_BLOW_BACK_TICKS, AFTER_TICKS, type EndMode, type TaskRule } from './task/rule.js';
 import { FT, RAD, ticksOf } from './units.js';
 
@@ -53,27 +53,28 @@ const EAST_DEG = 90;
 function startState(scenario: ReadyScenario, prepared: Prepared): State {
   const { start } = scenario;
   const n = prepared.flight;
-  const s = initialState();
-  s.guardOpen = start.guard === 'open' ? 1 : 0;
-  s.flapLeverDeg = start.flapLeverDeg;
-  s.driveDeg = s.leftDeg = s.rightDeg = start.flapDeg;
-  s.motorHeat = start.motorHeat;
-  s.leadingEdge = s.leadingEdgeGoing = start.leadingEdge === 'out' ? 1 : 0;
-  s.gear = s.gearLever = start.gear === 'down' ? 1 : 0;
-  s.heightM = s.levelAtM = start.altitudeFt * FT;
-  s.mainDrive = scenario.mainDrive === 'works' ? 1 : 0;
-  s.casKt = s.selectedKt = start.speedKt;
-  s.speedMps = tasOfCas(start.speedKt, s.heightM);
-  s.speedHold = scenario.speedHold ? 1 : 0;
-  s.rightLive = start.liveEngines === 2 ? 1 : 0;
-  const q = dynamicPressure(s.speedMps, s.heightM);
-  const available = thrustAvailable(n, pressureRatio(s.heightM), s.speedMps / soundSpeed(s.heightM));
-  const wanted = drag(n, s, s.leftDeg, s.rightDeg, q, n.weightN) / ((s.leftLive + s.rightLive) * available);
+  const heightM = start.altitudeFt * FT;
+  const out = start.leadingEdge === 'out' ? 1 : 0;
+  const down = start.gear === 'down' ? 1 : 0;
+  const s = withNumbers(initialState(), {
+    guardOpen: start.guard === 'open' ? 1 : 0,
+    flapLeverDeg: start.flapLeverDeg, driveDeg: start.flapDeg, leftDeg: start.flapDeg, rightDeg: start.flapDeg,
+    motorHeat: start.motorHeat,
+    leadingEdge: out, leadingEdgeGoing: out, gear: down, gearLever: down,
+    heightM, levelAtM: heightM,
+    mainDrive: scenario.mainDrive === 'works' ? 1 : 0,
+    casKt: start.speedKt, selectedKt: start.speedKt, speedMps: tasOfCas(start.speedKt, heightM),
+    speedHold: scenario.speedHold ? 1 : 0,
+    rightLive: start.liveEngines === 2 ? 1 : 0,
+  });
+  const q = dynamicPressure(s.speedMps, heightM);
+  const available = thrustAvailable(n, pressureRatio(heightM), s.speedMps / soundSpeed(heightM));
+  const wanted = drag(n, s, s.leftDeg, s.rightDeg, q, n.weightN) / ((s.latched.leftLive + s.latched.rightLive) * available);
   const idle = n.leverMap[0]?.fraction ?? 0;
   const fraction = Math.min(1, Math.max(idle, wanted));
   const tla = leverOfFraction(n, fraction);
   s.leftTlaDeg = s.rightTlaDeg = tla;
   s.leftThrust = fraction;
-  s.rightThrust = s.rightLive === 1 ? fraction : 0;
+  s.rightThrust = s.latched.rightLive === 1 ? fraction : 0;
   return s;
 }

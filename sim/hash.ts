@@ -2,7 +2,7 @@
  * Hash of states, 64 bit as 16 hexadecimal digits: two lanes of 32-bit mixing (the block step of MurmurHash3, public
  * domain) over the bits of every number. No security in it: it shows whether two runs are the same to the last bit.
  */
-import { STATE_KEYS, type State } from './state.js';
+import { numberOf, STATE_KEYS, type State } from './state.js';
 
 const cell = new DataView(new ArrayBuffer(8));
 
@@ -34,7 +34,7 @@ export function startHash(): Hash {
   return {
     add(state) {
       for (const key of STATE_KEYS) {
-        const value = state[key] + 0; // minus zero becomes zero, which JSON could not keep apart
+        const value = numberOf(state, key) + 0; // minus zero becomes zero, which JSON could not keep apart
         if (value !== value) throw new RangeError(`state.${key} is not a number at tick ${state.tick}`);
         cell.setFloat64(0, value);
         first = mix(mix(first, cell.getUint32(0)), cell.getUint32(4));

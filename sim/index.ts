@@ -16,7 +16,7 @@ export { CLEARABLE, clearFault, isClearable } from './clear.js';
 export { expand } from './expand.js';
 export { byOrder, isOfFlying, type Command, type Rank } from './command.js';
 export { readyFor, settled } from './settle.js';
-export { copyState, initialState, restore, snapshot, STATE_KEYS, type State, type StateKey } from './state.js';
+export { copyState, initialState, latch, numberOf, restore, snapshot, STATE_KEYS, withNumbers, type Numbers, type State, type StateKey } from './state.js';
 export { startHash, type Hash } from './hash.js';
 export { growth, leftPointer, rightPointer, shownDifference } from './pointers.js';
 export { limitKtNow, limitNow, lowestNow, manoeuvreKt, type Limit, type LimitSource } from './marks.js';

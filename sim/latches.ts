@@ -1,7 +1,7 @@
 /** What the state has latched of the agenda: which watchers have fired, which of them act in the next tick, which crossings were seen. */
 import type { Entry } from './entry.js';
 import type { Fixed } from './fixed.js';
-import type { State } from './state.js';
+import { latch, type State } from './state.js';
 import { flightTick } from './task/rule.js';
 import { runTick, type Turn } from './turns.js';
 
@@ -11,12 +11,12 @@ const WORD = 30;
 export const has = (low: number, high: number, place: number): boolean =>
   ((place < WORD ? low >> place : high >> (place - WORD)) & 1) === 1;
 
-export const isPending = (s: State, latch: number): boolean => has(s.pending0, s.pending1, latch);
-export const isDone = (s: State, latch: number): boolean => has(s.done0, s.done1, latch);
+export const isPending = (s: State, latch: number): boolean => has(s.latched.pending0, s.latched.pending1, latch);
+export const isDone = (s: State, latch: number): boolean => has(s.latched.done0, s.latched.done1, latch);
 
 export function put(s: State, low: 'pending0' | 'done0' | 'leaf0', high: 'pending1' | 'done1' | 'leaf1', place: number): void {
-  if (place < WORD) s[low] |= 1 << place;
-  else s[high] |= 1 << (place - WORD);
+  if (place < WORD) latch(s, low, s.latched[low] | (1 << place));
+  else latch(s, high, s.latched[high] | (1 << (place - WORD)));
 }
 
 /** Whether an entry has acted by the end of the tick before `s.tick`. */

@@ -38,11 +38,11 @@ const gearKt = (s: State, { gear }: Airframe): number => (s.gear <= 0 ? Infinity
 /** The lowest of the limits that hold now, kt; Infinity where there is none. Makes nothing: it may be asked every tick. */
 export function limitKtNow(s: State, airframe: Airframe): number {
   return Math.min(
-    settingOfLever(airframe, s.flapLeverDeg)?.limitKt ?? Infinity,
+    settingOfLever(airframe, s.latched.flapLeverDeg)?.limitKt ?? Infinity,
     settingOver(airframe, s.leftDeg)?.limitKt ?? Infinity,
     settingOver(airframe, s.rightDeg)?.limitKt ?? Infinity,
     s.leadingEdge > 0 ? airframe.limits.leadingEdgeKt : Infinity,
-    s.contactor !== 0 ? airframe.limits.standbyDriveKt : Infinity,
+    s.latched.contactor !== 0 ? airframe.limits.standbyDriveKt : Infinity,
     gearKt(s, airframe),
   );
 }
@@ -56,14 +56,14 @@ export const lowestLimitKt = ({ settings, limits, gear }: Airframe): number => M
 export function limitNow(s: State, airframe: Airframe): Limit {
   const kt = limitKtNow(s, airframe);
   if (kt === Infinity) return { kt, source: 'none', settingDeg: null };
-  const lever = settingOfLever(airframe, s.flapLeverDeg);
+  const lever = settingOfLever(airframe, s.latched.flapLeverDeg);
   if (lever?.limitKt === kt) return { kt, source: 'lever', settingDeg: lever.deg };
   const left = settingOver(airframe, s.leftDeg);
   if (left?.limitKt === kt) return { kt, source: 'leftSide', settingDeg: left.deg };
   const right = settingOver(airframe, s.rightDeg);
   if (right?.limitKt === kt) return { kt, source: 'rightSide', settingDeg: right.deg };
   if (s.leadingEdge > 0 && airframe.limits.leadingEdgeKt === kt) return { kt, source: 'leadingEdge', settingDeg: null };
-  return { kt, source: s.contactor !== 0 && airframe.limits.standbyDriveKt === kt ? 'drive' : 'gear', settingDeg: null };
+  return { kt, source: s.latched.contactor !== 0 && airframe.limits.standbyDriveKt === kt ? 'drive' : 'gear', settingDeg: null };
 }
 
 /** Stall warning above a stall speed: 3 kt or 3 %, whichever is more (14 CFR 25.207(d)). */

@@ -16,17 +16,17 @@ export const rightPointerAt = (noise: Noise, deg: number, biasDeg: number): numb
 
 /** Left pointer, deg on the flap scale. */
 export const leftPointer = (s: State, noise: Noise): number =>
-  (s.leftStuck === 1 ? s.leftStuckDeg : leftPointerAt(noise, s.leftDeg, s.leftBiasDeg));
+  (s.latched.leftStuck === 1 ? s.latched.leftStuckDeg : leftPointerAt(noise, s.leftDeg, s.leftBiasDeg));
 
 /** Right pointer, deg on the flap scale. */
 export const rightPointer = (s: State, noise: Noise): number =>
-  (s.rightStuck === 1 ? s.rightStuckDeg : rightPointerAt(noise, s.rightDeg, s.rightBiasDeg));
+  (s.latched.rightStuck === 1 ? s.latched.rightStuckDeg : rightPointerAt(noise, s.rightDeg, s.rightBiasDeg));
 
 /** Left minus right as shown, deg. */
 export const shownDifference = (s: State, noise: Noise): number => leftPointer(s, noise) - rightPointer(s, noise);
 
 /** Growth since onset, deg, of a shown difference: its change, positive the way the fault drives it. 0 before onset. */
-export const growthOf = (s: State, shownDeg: number): number => (s.onsetTick < 0 ? 0 : s.onsetSign * (shownDeg - s.onsetBaseDeg));
+export const growthOf = (s: State, shownDeg: number): number => (s.latched.onsetTick < 0 ? 0 : s.latched.onsetSign * (shownDeg - s.latched.onsetBaseDeg));
 
 /** Growth since onset as shown now, deg. */
-export const growth = (s: State, noise: Noise): number => (s.onsetTick < 0 ? 0 : growthOf(s, shownDifference(s, noise)));
+export const growth = (s: State, noise: Noise): number => (s.latched.onsetTick < 0 ? 0 : growthOf(s, shownDifference(s, noise)));

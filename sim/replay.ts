@@ -50,13 +50,13 @@ function loop(world: World, log: Command[], pilot: Pilot | null, see: See | unde
   const { task, agenda: { turns } } = world.fixed;
   // What was taken back is no part of the time allowed.
   const last = stopTick ?? task.limitTicks + (turns[turns.length - 1]?.by ?? 0);
-  while (s.tick < last && (stopTick !== undefined || s.endTick < 0)) {
+  while (s.tick < last && (stopTick !== undefined || s.latched.endTick < 0)) {
     if (s.tick % HASH_EVERY === 0) hash.add(s);
     pilot?.(s, push);
     next = step(world.fixed, s, log, next);
     see?.(s);
   }
   hash.add(s);
-  const ended = s.endTick >= 0 && s.endTick <= s.tick;
-  return { ticks: s.tick, why: (ended ? END_WHYS[s.endWhy] : null) ?? 'stopped', hash: hash.digits(), state: s, log };
+  const ended = s.latched.endTick >= 0 && s.latched.endTick <= s.tick;
+  return { ticks: s.tick, why: (ended ? END_WHYS[s.latched.endWhy] : null) ?? 'stopped', hash: hash.digits(), state: s, log };
 }

@@ -20,18 +20,22 @@ import { ratioNow, splitsInForce } from './faults.js';
 import type { Fixed, World } from './fixed.js';
 import { stepGear } from './flight/gear.js';
 import { stepHeading } from './flight/heading.js';
-import { dynamicPressure, stepMotion } from './flight/motion.js';
+import { dynamicPressure, feelStart, stepMotion, stepThrust } from './flight/motion.js';
 import { rollAuthorityPct, stepRoll } from './flight/roll.js';
 import { lowerLiveTla } from './flight/thrust.js';
+import { inTick } from './in-tick.js';
 import type { Noise } from './noise.js';
 import { growth, leftPointerAt, rightPointerAt } from './pointers.js';
-import { copyState, type State } from './state.js';
+import { copyState, latch, type State } from './state.js';
 import { stepEnding } from './task/ending.js';
 import { notePress, noteRelease } from './task/release.js';
 import { DT, FT } from './units.js';
 import { hornRule } from './warning/horn.js';
 
 export type { Fixed, World } from './fixed.js';
+
+/** What the rules of the tick in hand tell each other: nothing in it outlives the tick. */
+const t = inTick();
 
 /** Version of the model. A record of another version is shown, not replayed. */
 export const MODEL_VERSION = 2;
@@ -75,7 +79,13 @@ export function firstAt(sorted: readonly Command[], tick: number): number {
 export function step(fixed: Fixed, s: State, sorted: readonly Command[], next: number): number {
   if (fixed.agenda.turns.length > 0) comeBack(s, fixed);
   const wasHeld = isHeld(s);
-  const { driveDeg, casKt, heightM, leftDeg, rightDeg, leftBiasDeg, rightBiasDeg, leftStuck, rightStuck } = s;
+  const { leftBiasDeg, rightBiasDeg, latched: { leftStuck, rightStuck } } = s;
+  t.driveDeg = s.driveDeg;
+  t.casKt = s.casKt;
+  t.heightM = s.heightM;
+  t.speedMps = s.speedMps;
+  t.leftDeg = s.leftDeg;
+  t.rightDeg = s.rightDeg;
 
   actDue(s, fixed);
   let after = next;
@@ -90,20 +100,20 @@ export function step(fixed: Fixed, s: State, sorted: readonly Command[], next: n
 
   move(s, fixed, held);
 
-  const moved = s.driveDeg !== driveDeg || s.leftBlown + s.rightBlown > 0;
+  const moved = s.driveDeg !== t.driveDeg || s.latched.leftBlown + s.latched.rightBlown > 0;
   if (moved) driftPointers(s);
-  if (moved && s.onsetTick < 0 && splitsInForce(s)) {
-    const leftBy = s.leftStuck === 1 ? 0 : s.leftDeg + s.leftBiasDeg - (leftDeg + leftBiasDeg);
-    const rightBy = s.rightStuck === 1 ? 0 : s.rightDeg + s.rightBiasDeg - (rightDeg + rightBiasDeg);
+  if (moved && s.latched.onsetTick < 0 && splitsInForce(s)) {
+    const leftBy = s.latched.leftStuck === 1 ? 0 : s.leftDeg + s.leftBiasDeg - (t.leftDeg + leftBiasDeg);
+    const rightBy = s.latched.rightStuck === 1 ? 0 : s.rightDeg + s.rightBiasDeg - (t.rightDeg + rightBiasDeg);
     // A pointer that jumped while the drive stood has its onset when the drive next moves, counted from before the jump.
     const jump = leftBy === rightBy ? s.leftBiasDeg - s.rightBiasDeg : 0;
     // What was shown before the tick is asked for only here, where it is needed; where a pointer sticks, it stays.
-    const leftWas = leftStuck === 1 ? s.leftStuckDeg : leftPointerAt(fixed.noise, leftDeg, leftBiasDeg);
-    const rightWas = rightStuck === 1 ? s.rightStuckDeg : rightPointerAt(fixed.noise, rightDeg, rightBiasDeg);
+    const leftWas = leftStuck === 1 ? s.latched.leftStuckDeg : leftPointerAt(fixed.noise, t.leftDeg, leftBiasDeg);
+    const rightWas = rightStuck === 1 ? s.latched.rightStuckDeg : rightPointerAt(fixed.noise, t.rightDeg, rightBiasDeg);
     noteOnset(s, leftBy - rightBy + jump, leftWas - rightWas - jump);
   }
   soundHorn(s, fixed);
-  watch(s, fixed, driveDeg, casKt, heightM);
+  if (fixed.agenda.watched.length > 0) watch(s, fixed, t);
   end(s, fixed);
   s.tick += 1;
   return after;
@@ -114,38 +124,48 @@ function move(s: State, fixed: Fixed, held: boolean): void {
   stepContactor(s, drive);
   if (held) {
     s.heldTicks += 1;
-    if (s.contactor !== 0) s.ranSincePress = 1;
+    if (s.latched.contactor !== 0 && s.latched.ranSincePress === 0) latch(s, 'ranSincePress', 1);
   }
-  const leftFollow = followed(s.leftCut, s.leftJam, ratioNow(fixed, s.leftRatio, s.leftSlip, s.leftSlipTicks));
-  const rightFollow = followed(s.rightCut, s.rightJam, ratioNow(fixed, s.rightRatio, s.rightSlip, s.rightSlipTicks));
-  const half = s.rateDegPerS * (DT / 2);
-  const { leftDeg, rightDeg, speedMps } = s;
-  const qPa = stepMotion(s, flight, s.leftDeg + leftFollow * half, s.rightDeg + rightFollow * half);
-  if (s.leftSlip !== 0) s.leftSlipTicks += 1;
-  if (s.rightSlip !== 0) s.rightSlipTicks += 1;
-  stepTravel(s, drive, qPa, leftFollow, rightFollow);
+  predict(s, fixed);
+  feelStart(s, flight, t);
+  stepThrust(s, flight, t);
+  stepMotion(s, flight, t);
+  if (s.latched.leftSlip !== 0) s.leftSlipTicks += 1;
+  if (s.latched.rightSlip !== 0) s.rightSlipTicks += 1;
+  stepTravel(s, drive, t);
   stepNormalDrive(s, drive);
-  stepBlowBack(s, drive, qPa);
+  stepBlowBack(s, drive, t);
   stepLeadingEdge(s, drive);
   stepHeat(s, drive);
-  stepRoll(s, flight, qPa, 0.5 * (speedMps + s.speedMps), 0.5 * (leftDeg + s.leftDeg), 0.5 * (rightDeg + s.rightDeg), gustNow(s, fixed.noise));
+  feelGust(s, fixed.noise);
+  stepRoll(s, flight, t);
   stepHeading(s);
-  stepGear(s, fixed.gearPerTick);
+  stepGear(s, fixed);
 }
 
-/** Natural disturbance in this tick, part of full control: straight lines between knots, and the trim offset. */
-function gustNow(s: State, noise: Noise): number {
+/** How the sides follow in this tick, and where they will be in its middle. */
+function predict(s: State, fixed: Fixed): void {
+  const { leftCut, leftJam, leftRatio, leftSlip, rightCut, rightJam, rightRatio, rightSlip } = s.latched;
+  const half = s.rateDegPerS * (DT / 2);
+  t.leftFollow = followed(leftCut, leftJam, ratioNow(fixed, leftRatio, leftSlip, s.leftSlipTicks));
+  t.rightFollow = followed(rightCut, rightJam, ratioNow(fixed, rightRatio, rightSlip, s.rightSlipTicks));
+  t.leftMidDeg = s.leftDeg + t.leftFollow * half;
+  t.rightMidDeg = s.rightDeg + t.rightFollow * half;
+}
+
+/** Natural disturbance in this tick: straight lines between knots, and the trim offset. */
+function feelGust(s: State, noise: Noise): void {
   while ((noise.gustTicks[s.gustKnot + 1] ?? Infinity) <= s.tick) s.gustKnot += 1;
   const from = noise.gustTicks[s.gustKnot] as number;
   const to = noise.gustTicks[s.gustKnot + 1];
   const low = noise.gusts[s.gustKnot] as number;
   const part = to === undefined ? 0 : (s.tick - from) / (to - from);
-  return noise.trim + low + ((noise.gusts[s.gustKnot + 1] ?? low) - low) * part;
+  t.disturbance = noise.trim + low + ((noise.gusts[s.gustKnot + 1] ?? low) - low) * part;
 }
 
 function driftPointers(s: State): void {
-  s.leftBiasDeg += s.leftDriftDegPerS * DT;
-  s.rightBiasDeg += s.rightDriftDegPerS * DT;
+  s.leftBiasDeg += s.latched.leftDriftDegPerS * DT;
+  s.rightBiasDeg += s.latched.rightDriftDegPerS * DT;
 }
 
 /**
@@ -154,23 +174,30 @@ function driftPointers(s: State): void {
  */
 function noteOnset(s: State, changeDeg: number, baseDeg: number): void {
   if (Math.abs(changeDeg) < 1e-12) return;
-  s.onsetTick = s.tick;
-  s.onsetBaseDeg = baseDeg;
-  s.onsetSign = changeDeg > 0 ? 1 : -1;
+  latch(s, 'onsetTick', s.tick);
+  latch(s, 'onsetBaseDeg', baseDeg);
+  latch(s, 'onsetSign', changeDeg > 0 ? 1 : -1);
 }
 
 function soundHorn(s: State, fixed: Fixed): void {
   const flapDeg = Math.max(s.leftDeg, s.rightDeg);
   const heightFt = (s.heightM - fixed.groundM) / FT;
-  const now = hornRule(fixed.horn, flapDeg, lowerLiveTla(s), s.leftLive + s.rightLive, s.gear, heightFt);
-  if (now !== 1) s.hornSilenced = 0; // re-armed when levers advance or the flaps leave the band
-  s.horn = s.hornSilenced === 1 ? 0 : now;
+  const now = hornRule(fixed.horn, flapDeg, lowerLiveTla(s), s.latched.leftLive + s.latched.rightLive, s.gear, heightFt);
+  // Re-armed when levers advance or the flaps leave the band.
+  if (now !== 1 && s.latched.hornSilenced !== 0) latch(s, 'hornSilenced', 0);
+  const heard = s.latched.hornSilenced === 1 ? 0 : now;
+  if (heard !== s.latched.horn) latch(s, 'horn', heard);
 }
 
 function end(s: State, fixed: Fixed): void {
-  const used = s.leftDeg === s.rightDeg ? 0
-    : rollAuthorityPct(fixed.flight, dynamicPressure(s.speedMps, s.heightM), s.leftDeg, s.rightDeg, s.leadingEdge);
+  t.usedPct = 0;
+  t.growthDeg = 0;
+  if (s.leftDeg !== s.rightDeg) useAuthority(s, fixed);
   // Growth decides only in a scored run that nobody has let go yet.
-  const asked = fixed.task.mode === 'scored' && s.releaseTick < 0;
-  stepEnding(s, fixed.task, asked ? growth(s, fixed.noise) : 0, used);
+  if (fixed.task.mode === 'scored' && s.latched.releaseTick < 0 && s.latched.onsetTick >= 0) t.growthDeg = growth(s, fixed.noise);
+  stepEnding(s, fixed.task, t);
+}
+
+function useAuthority(s: State, { flight }: Fixed): void {
+  t.usedPct = rollAuthorityPct(flight, dynamicPressure(s.speedMps, s.heightM), s.leftDeg, s.rightDeg, s.leadingEdge);
 }

@@ -48,9 +48,9 @@ export function budgetOf(request: BudgetRequest): Budget {
   const levels = LEVELS.map((rollAuthorityPct) => ({ rollAuthorityPct, afterS: null as number | null, splitDeg: null as number | null }));
   let world = start(request);
   let atOneDegree: World | null = null;
-  while (world.state.tick < LONGEST_TICKS && world.state.limiterTripped === 0 && levels.some(({ afterS }) => afterS === null)) {
+  while (world.state.tick < LONGEST_TICKS && world.state.latched.limiterTripped === 0 && levels.some(({ afterS }) => afterS === null)) {
     world = advance(world, HELD, 1);
-    const { onsetTick, tick } = world.state;
+    const { tick, latched: { onsetTick } } = world.state;
     if (onsetTick < 0) continue;
     if (atOneDegree === null && splitOf(world) >= ONE_DEGREE) atOneDegree = world;
     const used = authorityNow(world.state, world.fixed);
@@ -60,7 +60,7 @@ export function budgetOf(request: BudgetRequest): Budget {
       level.splitDeg = splitOf(world);
     }
   }
-  const oneDegreeS = atOneDegree === null ? null : (atOneDegree.state.tick - atOneDegree.state.onsetTick) / 100;
+  const oneDegreeS = atOneDegree === null ? null : (atOneDegree.state.tick - atOneDegree.state.latched.onsetTick) / 100;
   const releases = atOneDegree === null ? [] : LATENCIES.map((latencyS) => released(atOneDegree, latencyS, settleS));
   return { splitRateDegPerS: oneDegreeS === null ? null : ONE_DEGREE / oneDegreeS, oneDegreeS, levels, releases, settleS };
 }

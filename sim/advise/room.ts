@@ -54,15 +54,15 @@ export function roomOf(request: BudgetRequest): Room {
   const worlds: World[] = [];
   const course: RoomPoint[] = [];
   let world = start(request);
-  while (world.state.onsetTick < 0 && world.state.tick < LONGEST_TICKS) world = advance(world, HELD, 1);
-  const { onsetTick } = world.state;
+  while (world.state.latched.onsetTick < 0 && world.state.tick < LONGEST_TICKS) world = advance(world, HELD, 1);
+  const { onsetTick } = world.state.latched;
   if (onsetTick < 0) throw new RangeError(`the drive never passes flap ${request.flapDeg}`);
   for (;;) {
     const { state, fixed } = world;
     const usedPct = authorityNow(state, fixed);
     worlds.push(world);
     course.push({ afterS: (state.tick - onsetTick) / 100, splitDeg: splitOf(world), usedPct });
-    if (usedPct >= 100 || state.limiterTripped === 1 || state.tick - onsetTick >= LONGEST_TICKS) break;
+    if (usedPct >= 100 || state.latched.limiterTripped === 1 || state.tick - onsetTick >= LONGEST_TICKS) break;
     world = advance(world, HELD, Math.min(STEP_TICKS, LONGEST_TICKS - (state.tick - onsetTick)));
   }
   const oneDegree = crossing(course, 'splitDeg', ONE_DEGREE);
@@ -95,7 +95,7 @@ export function releasedAt({ course, worlds, settleS }: Room, splitDeg: number):
   if (at < 0 || from === undefined) return null;
   let world = from;
   while (splitOf(world) < splitDeg) world = advance(world, HELD, 1);
-  const { tick, onsetTick } = world.state;
+  const { tick, latched: { onsetTick } } = world.state;
   const log: Command[] = [...HELD, { do: 'releaseDrive', tick, rank: 2, seq: 2 }, { do: 'setDrive', to: 'off', tick, rank: 2, seq: 3 }];
   const settled = advance(world, log, settleS * 100);
   return { splitDeg, afterS: (tick - onsetTick) / 100, finalSplitDeg: splitOf(settled), usedPct: authorityNow(settled.state, settled.fixed) };

@@ -93,7 +93,7 @@ function turned(fixed: Fixed, { tick, toTick }: Extract<DeskCommand, { do: 'repo
   const by = tick - flightTick(agenda.turns, toTick);
   if (task.limitTicks + by > MOST_TICKS) throw new RangeError('the run would become too long for a record');
   const state = stateAt(toTick);
-  if (state.endTick >= 0) throw new RangeError('the run was over then');
+  if (state.latched.endTick >= 0) throw new RangeError('the run was over then');
   const turns = [...agenda.turns, { from: tick, to: toTick, by, state }];
   const entries = agenda.entries.map((entry): Entry => {
     if (entry.spans === null) return entry;

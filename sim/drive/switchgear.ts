@@ -12,7 +12,7 @@
  * | set extend, retract  | guard open, latched place | switch there and stays                             |
  * The motor is asked for when armed and the switch is away from off. A stuck contactor goes on until guard or arm ends it.
  */
-import type { State } from '../state.js';
+import { latch, type State } from '../state.js';
 import type { DriveNumbers } from './numbers.js';
 
 type Way = 'extend' | 'retract';
@@ -22,43 +22,43 @@ const isSprung = (n: DriveNumbers, place: number): boolean =>
   (place > 0 ? n.extendSwitch : n.retractSwitch) === 'sprung';
 
 export function closeGuard(s: State): void {
-  s.guardOpen = 0;
-  s.armed = 0;
-  s.drive = 0;
+  latch(s, 'guardOpen', 0);
+  latch(s, 'armed', 0);
+  latch(s, 'drive', 0);
 }
 
 export function arm(s: State): void {
-  if (s.guardOpen === 1) s.armed = 1;
+  if (s.latched.guardOpen === 1) latch(s, 'armed', 1);
 }
 
 export function holdDrive(s: State, way: Way): void {
-  if (s.guardOpen === 1) s.drive = SIGN[way];
+  if (s.latched.guardOpen === 1) latch(s, 'drive', SIGN[way]);
 }
 
 export function releaseDrive(s: State, n: DriveNumbers): void {
-  if (s.drive !== 0 && isSprung(n, s.drive)) s.drive = 0;
+  if (s.latched.drive !== 0 && isSprung(n, s.latched.drive)) latch(s, 'drive', 0);
 }
 
 export function setDrive(s: State, n: DriveNumbers, to: Way | 'off'): void {
-  if (to === 'off') s.drive = 0;
-  else if (s.guardOpen === 1 && !isSprung(n, SIGN[to])) s.drive = SIGN[to];
+  if (to === 'off') latch(s, 'drive', 0);
+  else if (s.latched.guardOpen === 1 && !isSprung(n, SIGN[to])) latch(s, 'drive', SIGN[to]);
 }
 
 /** Whether the hand holds the drive: armed and the switch away from off. */
-export const isHeld = (s: State): boolean => s.armed === 1 && s.drive !== 0;
+export const isHeld = (s: State): boolean => s.latched.armed === 1 && s.latched.drive !== 0;
 
 /** The contactor follows the wish after its pick-up or drop-out time. Writes contactor, contactorTicks, limiterTripped. */
 export function stepContactor(s: State, n: DriveNumbers): void {
-  let wish = s.armed === 1 ? s.drive : 0;
-  if (s.drive === 0 && s.contactor === 0) s.limiterTripped = 0;
-  if (s.contactorStuck === 1 && s.armed === 1 && s.contactor !== 0 && wish === 0) wish = s.contactor;
-  if (s.cutOutOpen === 1) wish = 0;
-  if (wish === s.contactor) {
+  let wish = s.latched.armed === 1 ? s.latched.drive : 0;
+  if (s.latched.limiterTripped !== 0 && s.latched.drive === 0 && s.latched.contactor === 0) latch(s, 'limiterTripped', 0);
+  if (s.latched.contactorStuck === 1 && s.latched.armed === 1 && s.latched.contactor !== 0 && wish === 0) wish = s.latched.contactor;
+  if (s.latched.cutOutOpen === 1) wish = 0;
+  if (wish === s.latched.contactor) {
     s.contactorTicks = 0;
     return;
   }
   // Away from the other way it drops out first, and picks up again only once the drive stands.
-  const opening = s.contactor !== 0;
+  const opening = s.latched.contactor !== 0;
   if (!opening && s.rateDegPerS !== 0 && (s.rateDegPerS > 0) !== (wish > 0)) {
     s.contactorTicks = 0;
     return;
@@ -67,6 +67,6 @@ export function stepContactor(s: State, n: DriveNumbers): void {
     s.contactorTicks += 1;
     return;
   }
-  s.contactor = opening ? 0 : wish;
+  latch(s, 'contactor', opening ? 0 : wish);
   s.contactorTicks = 0;
 }

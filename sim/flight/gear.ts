@@ -3,6 +3,6 @@ import type { State } from '../state.js';
 import { clamp } from '../units.js';
 
 /** One tick. Writes gear: 0 up, 1 locked down. */
-export function stepGear(s: State, perTick: number): void {
-  s.gear = clamp(s.gear + (s.gearLever === 1 ? perTick : -perTick), 0, 1);
+export function stepGear(s: State, { gearPerTick }: { readonly gearPerTick: number }): void {
+  s.gear = clamp(s.gear + (s.latched.gearLever === 1 ? gearPerTick : -gearPerTick), 0, 1);
 }

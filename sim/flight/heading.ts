@@ -1,6 +1,6 @@
 /** Heading: turned by the bank in a level turn; where a heading is selected, the autopilot banks toward it. */
 import { sin } from '../portable.js';
-import type { State } from '../state.js';
+import { latch, type State } from '../state.js';
 import { DT, G0, PI, RAD, clamp } from '../units.js';
 
 /** Bank for each rad still to turn, most bank, and how fast the bank to hold may change, rad a tick. Invented. */
@@ -26,14 +26,14 @@ export function turnTo(fromDeg: number, toDeg: number): number {
 
 /** Selects a heading, deg: the autopilot turns to it the shorter way. Writes turnToRad and headingHold. */
 export function selectHeading(s: State, startRad: number, toDeg: number): void {
-  s.headingHold = 1;
-  s.turnToRad = s.turnedRad + turnTo(headingDeg(startRad, s.turnedRad), toDeg) * RAD;
+  latch(s, 'headingHold', 1);
+  latch(s, 'turnToRad', s.turnedRad + turnTo(headingDeg(startRad, s.turnedRad), toDeg) * RAD);
 }
 
 /** One tick. Writes turnRad under heading hold, and turnedRad. Rate of a level turn: g tan(bank) / speed. */
 export function stepHeading(s: State): void {
-  if (s.headingHold === 1) {
-    const wish = clamp(BANK_PER_RAD * (s.turnToRad - s.turnedRad), -MOST_BANK_RAD, MOST_BANK_RAD);
+  if (s.latched.headingHold === 1) {
+    const wish = clamp(BANK_PER_RAD * (s.latched.turnToRad - s.turnedRad), -MOST_BANK_RAD, MOST_BANK_RAD);
     s.turnRad += clamp(wish - s.turnRad, -BANK_STEP_RAD, BANK_STEP_RAD);
   }
   if (s.bankRad === 0) return;

@@ -2,7 +2,8 @@
  * What a split does in roll: its moment, how much of the roll control it uses up, bank, and the autopilot that hides it.
  * Linear lifting-line constants from the airframe; the less extended side sets the stall and so the control left.
  */
-import type { State } from '../state.js';
+import type { InTick } from '../in-tick.js';
+import { latch, type State } from '../state.js';
 import { DT, KT, RAD, clamp } from '../units.js';
 import { RHO0 } from './atmosphere.js';
 import type { FlightNumbers } from './numbers.js';
@@ -59,30 +60,31 @@ const SUM_GAIN = 0.6;
 
 /** Where the control is asked to be: by the autopilot within its limit, or by hand. Writes controlSum, limitTicks, autopilot. */
 function wishedControl(s: State, n: FlightNumbers): number {
-  if (s.autopilot === 0) return s.handControl;
+  if (s.latched.autopilot === 0) return s.latched.handControl;
   const bank = s.bankRad - s.turnRad;
   const free = -(BANK_GAIN * bank + RATE_GAIN * s.rollRate + s.controlSum);
   const wish = clamp(free, -n.autopilotLimit, n.autopilotLimit);
   if (wish === free) s.controlSum += SUM_GAIN * bank * DT;
   s.limitTicks = Math.abs(s.control) >= n.autopilotLimit ? s.limitTicks + 1 : 0;
-  if (s.limitTicks >= n.autopilotOffTicks) s.autopilot = 0;
+  if (s.limitTicks >= n.autopilotOffTicks) latch(s, 'autopilot', 0);
   return wish;
 }
 
 /**
  * One tick of roll by Crank-Nicolson. Writes rollRate, bankRad, control and the autopilot's own numbers.
  * Speed, pressure and sides are those of the middle of the tick, which keeps the step at order 2.
- * @param disturbance moment of the natural disturbance, part of full control
  */
-export function stepRoll(
-  s: State, n: FlightNumbers, qPa: number, speedMps: number, leftDeg: number, rightDeg: number, disturbance: number,
-): void {
+export function stepRoll(s: State, n: FlightNumbers, t: InTick): void {
   const step = n.controlRatePerS * DT;
   s.control += clamp(wishedControl(s, n) - s.control, -step, step);
+  const { qPa } = t;
+  const speedMps = 0.5 * (t.speedMps + s.speedMps);
+  const leftDeg = 0.5 * (t.leftDeg + s.leftDeg);
+  const rightDeg = 0.5 * (t.rightDeg + s.rightDeg);
   const full = controlMoment(n, qPa, Math.min(leftDeg, rightDeg), s.leadingEdge);
   const gain = qPa * n.areaM2 * n.spanM * n.inverseRollInertia;
   const damping = gain * n.liftingSurface * n.clDamping * n.spanM / (2 * speedMps);
-  const moment = gain * (splitMoment(n, leftDeg, rightDeg) + full * (s.control + disturbance));
+  const moment = gain * (splitMoment(n, leftDeg, rightDeg) + full * (s.control + t.disturbance));
   const before = s.rollRate;
   const half = damping * (DT / 2);
   s.rollRate = (before * (1 + half) + DT * moment) / (1 - half);

@@ -2,6 +2,7 @@
  * Thrust and the levers. Thrust available: form and pressure polynomials after Bartel and Young (2008), in p/p0 and Mach
  * number; lever map and spool are airframe data.
  */
+import type { InTick } from '../in-tick.js';
 import type { State } from '../state.js';
 import { DT, KT, clamp } from '../units.js';
 import type { FlightNumbers } from './numbers.js';
@@ -41,7 +42,7 @@ function between(xs: Float64Array, ys: Float64Array, x: number): number {
 
 /** Lower lever of a live engine, deg. */
 export const lowerLiveTla = (s: State): number =>
-  s.leftLive === 0 ? s.rightTlaDeg : s.rightLive === 0 ? s.leftTlaDeg : Math.min(s.leftTlaDeg, s.rightTlaDeg);
+  s.latched.leftLive === 0 ? s.rightTlaDeg : s.latched.rightLive === 0 ? s.leftTlaDeg : Math.min(s.leftTlaDeg, s.rightTlaDeg);
 
 /** Fraction after one tick of spooling toward `wish`: Crank-Nicolson, time constant at the predicted middle. */
 export function spooled(n: FlightNumbers, fraction: number, wish: number): number {
@@ -62,13 +63,13 @@ const HOLD_LEVER = 0.1;
  * Speed hold: both live levers go toward the angle whose thrust gives the drag, the path, and an acceleration that
  * closes the speed error. Our own law: lever angles in steady flight follow from drag alone.
  */
-export function stepSpeedHold(s: State, n: FlightNumbers, dragN: number, availableN: number): void {
-  if (s.speedHold === 0) return;
-  const live = s.leftLive + s.rightLive;
+export function stepSpeedHold(s: State, n: FlightNumbers, t: InTick): void {
+  if (s.latched.speedHold === 0) return;
+  const live = s.latched.leftLive + s.latched.rightLive;
   if (live === 0) return;
-  const pull = clamp((s.selectedKt - s.casKt) * HOLD_GAIN, -HOLD_MOST, HOLD_MOST);
-  const needN = dragN + n.weightN * s.pathSin + n.massKg * pull;
-  const wish = leverOfFraction(n, needN / (live * availableN));
-  if (s.leftLive === 1) s.leftTlaDeg += clamp(wish - s.leftTlaDeg, -HOLD_LEVER, HOLD_LEVER);
-  if (s.rightLive === 1) s.rightTlaDeg += clamp(wish - s.rightTlaDeg, -HOLD_LEVER, HOLD_LEVER);
+  const pull = clamp((s.latched.selectedKt - s.casKt) * HOLD_GAIN, -HOLD_MOST, HOLD_MOST);
+  const needN = t.dragN + n.weightN * s.pathSin + n.massKg * pull;
+  const wish = leverOfFraction(n, needN / (live * t.availableN));
+  if (s.latched.leftLive === 1) s.leftTlaDeg += clamp(wish - s.leftTlaDeg, -HOLD_LEVER, HOLD_LEVER);
+  if (s.latched.rightLive === 1) s.rightTlaDeg += clamp(wish - s.rightTlaDeg, -HOLD_LEVER, HOLD_LEVER);
 }

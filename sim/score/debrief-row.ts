@@ -25,8 +25,8 @@ export function debriefRow(s: State, fixed: Fixed, { airframe, scenario }: Pick<
     ...traceRow(s, fixed),
     limitKt: limit < Infinity ? limit : null,
     lowestKt: lowestNow(s, fixed),
-    manoeuvreKt: manoeuvreKt(airframe, fixed, s.flapLeverDeg, scenario.start.icing),
-    selectedKt: s.selectedKt,
-    hornTlaDeg: hornAngle(fixed.horn, Math.max(s.leftDeg, s.rightDeg), s.leftLive + s.rightLive, s.gear, (s.heightM - fixed.groundM) / FT),
+    manoeuvreKt: manoeuvreKt(airframe, fixed, s.latched.flapLeverDeg, scenario.start.icing),
+    selectedKt: s.latched.selectedKt,
+    hornTlaDeg: hornAngle(fixed.horn, Math.max(s.leftDeg, s.rightDeg), s.latched.leftLive + s.latched.rightLive, s.gear, (s.heightM - fixed.groundM) / FT),
   };
 }

@@ -60,7 +60,7 @@ export function gatherer(fixed: Fixed, start: State, fractionAt: (tick: number) 
   let splitAt = 0;
   let mostGrown = 0;
   let growthAtCall = 0;
-  let settingNext = start.settingNext;
+  let settingNext = start.latched.settingNext;
   const apartArrivals: number[] = [];
   const failures = failureWatcher();
   return {
@@ -69,34 +69,34 @@ export function gatherer(fixed: Fixed, start: State, fractionAt: (tick: number) 
       const grown = growthOf(s, shown);
       mostGrown = Math.max(mostGrown, grown);
       failures.see(s);
-      if (s.splitCallTick === s.tick - 1 && s.splitCallTick >= 0) growthAtCall = mostGrown;
-      if (s.settingNext !== settingNext) {
-        settingNext = s.settingNext;
+      if (s.latched.splitCallTick === s.tick - 1 && s.latched.splitCallTick >= 0) growthAtCall = mostGrown;
+      if (s.latched.settingNext !== settingNext) {
+        settingNext = s.latched.settingNext;
         if (Math.abs(shown) >= ONE_DEGREE) apartArrivals.push(s.tick - 1);
       }
-      if (s.releaseTick !== releaseTick) {
-        releaseTick = s.releaseTick;
+      if (s.latched.releaseTick !== releaseTick) {
+        releaseTick = s.latched.releaseTick;
         fraction = fractionAt(releaseTick);
         // Linear between the ends of the tick that holds the stamp.
         growthAt = growthBefore + (grown - growthBefore) * fraction;
         splitAt = Math.abs(shownBefore + (shown - shownBefore) * fraction);
-        arrived = s.settingNext >= fixed.task.settings.length;
+        arrived = s.latched.settingNext >= fixed.task.settings.length;
       }
       shownBefore = shown;
       growthBefore = grown;
     },
     facts: (end) => ({
-      onsetTick: end.onsetTick,
+      onsetTick: end.latched.onsetTick,
       releaseTick, releaseFraction: fraction, arrived,
       growthAtReleaseDeg: growthAt, splitAtReleaseDeg: splitAt,
       growthAtEndDeg: growth(end, fixed.noise),
-      splitCallTick: end.splitCallTick, growthAtCallDeg: growthAtCall,
-      failedCallTick: end.failedCallTick, failure: failures.failure(),
-      missedArrivalTick: apartArrivals.find((tick) => !calledBehind(end.splitCallTick, tick)) ?? -1,
-      pressTick: end.pressTick,
+      splitCallTick: end.latched.splitCallTick, growthAtCallDeg: growthAtCall,
+      failedCallTick: end.latched.failedCallTick, failure: failures.failure(),
+      missedArrivalTick: apartArrivals.find((tick) => !calledBehind(end.latched.splitCallTick, tick)) ?? -1,
+      pressTick: end.latched.pressTick,
       finalSplitDeg: Math.abs(end.leftDeg - end.rightDeg),
       rollAuthorityPct: authorityNow(end, fixed),
-      settingsReached: end.settingNext,
+      settingsReached: end.latched.settingNext,
     }),
   };
 }

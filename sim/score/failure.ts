@@ -33,10 +33,10 @@ export function failureWatcher(): FailureWatcher {
   let rightlyCalled = false;
   return {
     see(s) {
-      const fails = s.driveDead === 1 || s.cutOutOpen === 1 || s.limiterTripped === 1;
-      const sticks = s.drive === 0 && s.contactor !== 0;
-      const stands = s.leadingEdgeStop < 1 && s.leadingEdge >= s.leadingEdgeStop;
-      nothing = fails && s.drive !== 0 && s.rateDegPerS === 0 ? nothing + 1 : 0;
+      const fails = s.latched.driveDead === 1 || s.latched.cutOutOpen === 1 || s.latched.limiterTripped === 1;
+      const sticks = s.latched.drive === 0 && s.latched.contactor !== 0;
+      const stands = s.latched.leadingEdgeStop < 1 && s.leadingEdge >= s.latched.leadingEdgeStop;
+      nothing = fails && s.latched.drive !== 0 && s.rateDegPerS === 0 ? nothing + 1 : 0;
       runsOn = sticks ? runsOn + 1 : 0;
       short = stands ? short + 1 : 0;
       if (found.kind === null) {
@@ -44,8 +44,8 @@ export function failureWatcher(): FailureWatcher {
         else if (runsOn >= RUNS_ON_TICKS) found = { tick: s.tick - 1, kind: 'runsOn' };
         else if (short >= SHORT_TICKS) found = { tick: s.tick - 1, kind: 'leadingEdge' };
       }
-      if (found.kind === 'runsOn' && stoppedTick < 0 && s.contactor === 0) stoppedTick = s.tick - 1;
-      if (s.failedCallTick === s.tick - 1 && s.failedCallTick >= 0) rightlyCalled = fails || sticks || stands || s.contactorStuck === 1;
+      if (found.kind === 'runsOn' && stoppedTick < 0 && s.latched.contactor === 0) stoppedTick = s.tick - 1;
+      if (s.latched.failedCallTick === s.tick - 1 && s.latched.failedCallTick >= 0) rightlyCalled = fails || sticks || stands || s.latched.contactorStuck === 1;
     },
     failure: () => ({ ...found, stoppedTick, rightlyCalled }),
   };

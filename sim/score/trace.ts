@@ -44,7 +44,7 @@ export function traceRow(s: State, fixed: Fixed): TraceRow {
     leftPointerDeg: leftPointer(s, fixed.noise), rightPointerDeg: rightPointer(s, fixed.noise),
     rateDegPerS: s.rateDegPerS,
     speedKt: s.casKt, altitudeFt: s.heightM / FT, tlaDeg: lowerLiveTla(s),
-    horn: s.horn !== 0,
+    horn: s.latched.horn !== 0,
     leadingEdge: placeOf(s.leadingEdge, 'in', 'out'),
     gear: placeOf(s.gear, 'up', 'down'),
     motorHeat: s.motorHeat,

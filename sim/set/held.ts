@@ -46,9 +46,9 @@ function holdOn(scenario: ReadyScenario, airframe: Airframe, onsetHeldS: number 
     atLimitPct = authorityNow(s, fixed);
   });
   const endGrowthDeg = growth(state, fixed.noise);
-  const grewS = secondsOf((limitTick < 0 ? state.tick : limitTick) - state.onsetTick);
+  const grewS = secondsOf((limitTick < 0 ? state.tick : limitTick) - state.latched.onsetTick);
   return {
-    degPerS: state.onsetTick < 0 ? 0 : (limitTick < 0 ? endGrowthDeg : fixed.task.limitDeg) / grewS,
+    degPerS: state.latched.onsetTick < 0 ? 0 : (limitTick < 0 ? endGrowthDeg : fixed.task.limitDeg) / grewS,
     endGrowthDeg, atLimitPct,
     shortDeg: Math.abs(state.driveDeg - (fixed.task.settings[0] as number)),
   };

@@ -47,9 +47,9 @@ export function flyRow(scenario: ReadyScenario, airframe: Airframe, seed: number
   let atLimitPct: number | null = null;
   const flown = runBy(world, pilotOf(scenario, airframe, seed, trainee, fixed), [], (s) => {
     gathered.see(s);
-    if (s.horn !== 0) hornTicks += 1;
+    if (s.latched.horn !== 0) hornTicks += 1;
     if (s.casKt > neverOverKt && s.casKt > limitKtNow(s, airframe)) overTicks += 1;
-    if (s.onsetTick < 0 || (oneDegreeTick >= 0 && limitTick >= 0)) return;
+    if (s.latched.onsetTick < 0 || (oneDegreeTick >= 0 && limitTick >= 0)) return;
     const shownDeg = shownDifference(s, fixed.noise);
     if (oneDegreeTick < 0 && Math.abs(shownDeg) >= ONE_DEGREE) oneDegreeTick = s.tick - 1;
     if (limitTick < 0 && growthOf(s, shownDeg) >= fixed.task.limitDeg) {

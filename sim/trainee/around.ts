@@ -32,7 +32,7 @@ export function aroundOf(fixed: Fixed, safeFt: number, hurries: boolean): Around
       }
       if (!raised && s.pathSin > CLIMBS) {
         raised = true;
-        if (s.gearLever === 1) file({ do: 'setGear', to: 'up' });
+        if (s.latched.gearLever === 1) file({ do: 'setGear', to: 'up' });
       }
       return hurries || (s.heightM - fixed.groundM) / FT >= safeFt;
     },

@@ -49,7 +49,7 @@ export function openEye(fixed: Fixed, watch: Watch): Eye {
     look(s) {
       left = leftPointer(s, fixed.noise);
       right = rightPointer(s, fixed.noise);
-      const holds = s.drive !== 0;
+      const holds = s.latched.drive !== 0;
       if (holds && !held) {
         baseDeg ??= left - right;
         still = { tick: s.tick, left, right };

@@ -70,16 +70,16 @@ export function previewOf(scenario: ReadyScenario, airframe: Airframe, seed: num
   };
 }
 
-/** Notes when each entry acts. It looks only in ticks in which the agenda has moved. */
+/** Notes when each entry acts. It looks only in ticks in which something was latched, which is where the agenda moves. */
 function actedWatcher(fixed: Fixed): { readonly times: readonly (number | null)[]; see(s: State): void } {
   const { entries } = fixed.agenda;
   const times: (number | null)[] = entries.map(() => null);
-  let [done0, done1, pending0, pending1, next] = [0, 0, 0, 0, -1];
+  let seen: State['latched'] | null = null;
   return {
     times,
     see(s) {
-      if (s.done0 === done0 && s.done1 === done1 && s.pending0 === pending0 && s.pending1 === pending1 && s.agendaNext === next) return;
-      ({ done0, done1, pending0, pending1, agendaNext: next } = s);
+      if (s.latched === seen) return;
+      seen = s.latched;
       entries.forEach((entry, place) => {
         if (times[place] === null && hasActed(s, fixed, entry)) times[place] = (s.tick - 1) / 100;
       });

@@ -13,11 +13,11 @@ const SUM_PER_RAD_S = 0.8;
 export function rollOf(): (s: State, file: (what: Act) => void) => void {
   let sum: number | null = null;
   return (s, file) => {
-    if (s.autopilot === 1 || s.tick % EVERY_TICKS !== 0) return;
+    if (s.latched.autopilot === 1 || s.tick % EVERY_TICKS !== 0) return;
     // The hand takes over where the autopilot's control stood.
     sum = sum === null ? s.control : clamp(sum - (SUM_PER_RAD_S * s.bankRad * EVERY_TICKS) / 100, -1, 1);
     const control = clamp(sum - PER_RAD * s.bankRad - PER_RAD_PER_S * s.rollRate, -1, 1);
     const rounded = Math.floor(control * 100 + 0.5) / 100;
-    if (rounded !== s.handControl) file({ do: 'roll', control: rounded });
+    if (rounded !== s.latched.handControl) file({ do: 'roll', control: rounded });
   };
 }

@@ -87,7 +87,7 @@ export function scriptedTrainee(watch: Watch, fixed: Fixed, sheet: Sheet): Pilot
     throttle(s, file);
     roll(s, file);
     const flaps = around.step(s, file);
-    hornTicks = s.horn !== 0 && s.pathSin < 0 && s.gearLever === 0 ? hornTicks + 1 : 0;
+    hornTicks = s.latched.horn !== 0 && s.pathSin < 0 && s.latched.gearLever === 0 ? hornTicks + 1 : 0;
     if (hornTicks === HORN_TICKS && !fixed.otherFlies && !hurries) file({ do: 'setGear', to: 'down' });
     if (off !== null) {
       if (off.call !== null && s.tick === off.tick + PAUSE_TICKS) act(off.call);
@@ -96,16 +96,16 @@ export function scriptedTrainee(watch: Watch, fixed: Fixed, sheet: Sheet): Pilot
       return;
     }
     const setting = settings[target];
-    if (s.drive !== 0) {
+    if (s.latched.drive !== 0) {
       const there = setting !== undefined
-        && (s.drive > 0 ? Math.max(eye.leftDeg, eye.rightDeg) >= setting - COAST_DEG : Math.min(eye.leftDeg, eye.rightDeg) <= setting + COAST_DEG);
+        && (s.latched.drive > 0 ? Math.max(eye.leftDeg, eye.rightDeg) >= setting - COAST_DEG : Math.min(eye.leftDeg, eye.rightDeg) <= setting + COAST_DEG);
       const touched = touching && s.tick >= touchTick + FIRST_TOUCH_TICKS;
       const splits = eye.splits(s);
       const nothing = eye.drivesNothing(s);
       const doubts = !splits && !nothing && eye.doubts(s);
-      const warm = !hurries && s.tick - s.pressTick >= sheet.holdMostTicks;
-      if (hurries && setting !== undefined && s.flapLeverDeg !== setting && s.tick >= free) act({ do: 'setFlapLever', settingDeg: setting });
-      const behind = s.mainDrive === 1 && hurries && !sheet.normalFirst;
+      const warm = !hurries && s.tick - s.latched.pressTick >= sheet.holdMostTicks;
+      if (hurries && setting !== undefined && s.latched.flapLeverDeg !== setting && s.tick >= free) act({ do: 'setFlapLever', settingDeg: setting });
+      const behind = s.latched.mainDrive === 1 && hurries && !sheet.normalFirst;
       if (!there && !touched && !splits && !nothing && !doubts && !warm && !behind) return;
       act(letGo(s, fixed));
       if (splits || (there && eye.isUneven(setting))) handOff({ do: 'callSplit' });
@@ -117,34 +117,34 @@ export function scriptedTrainee(watch: Watch, fixed: Fixed, sheet: Sheet): Pilot
       touching = false;
       return;
     }
-    if (eye.runsOn(s) && s.guardOpen === 1) {
+    if (eye.runsOn(s) && s.latched.guardOpen === 1) {
       act({ do: 'closeGuard' });
       handOff({ do: 'callDriveFailed' });
       return;
     }
-    if (s.tick < free || s.contactor !== 0) return;
+    if (s.tick < free || s.latched.contactor !== 0) return;
     // The normal drive is back: handed over once all is reached, with the lever there; in a hurry at once.
-    if (s.mainDrive === 1 && !sheet.normalFirst && (setting === undefined || hurries)) {
-      if (s.guardOpen === 1 && s.rateDegPerS === 0) act({ do: 'closeGuard' });
+    if (s.latched.mainDrive === 1 && !sheet.normalFirst && (setting === undefined || hurries)) {
+      if (s.latched.guardOpen === 1 && s.rateDegPerS === 0) act({ do: 'closeGuard' });
       return;
     }
     if (setting === undefined) return;
     const extends_ = setting > s.driveDeg;
     if (sheet.normalFirst && !hurries && !finds(s, setting, act)) return;
-    if (sheet.normalFirst && hurries && s.guardOpen === 0 && s.flapLeverDeg !== setting) {
+    if (sheet.normalFirst && hurries && s.latched.guardOpen === 0 && s.latched.flapLeverDeg !== setting) {
       act({ do: 'setFlapLever', settingDeg: setting });
       free = s.tick + LOOK_TICKS * 2;
       return;
     }
-    if (s.guardOpen === 0) act({ do: 'openGuard' });
-    else if (s.armed === 0) act({ do: 'arm' });
+    if (s.latched.guardOpen === 0) act({ do: 'openGuard' });
+    else if (s.latched.armed === 0) act({ do: 'arm' });
     else if (!flaps) return;
     else if (!hurries && !fitSpeed(s, extends_ ? settings[target - 1] : setting, extends_, fixed.otherFlies, sheet, act)) return;
-    else if (s.flapLeverDeg !== setting && !hurries) act({ do: 'setFlapLever', settingDeg: setting });
-    else if (s.leadingEdgeGoing === 1 && s.leadingEdge < 1 && !hurries) {
+    else if (s.latched.flapLeverDeg !== setting && !hurries) act({ do: 'setFlapLever', settingDeg: setting });
+    else if (s.latched.leadingEdgeGoing === 1 && s.leadingEdge < 1 && !hurries) {
       if (touchTick >= 0 && s.tick >= touchTick + LEADING_EDGE_TICKS && !watch.lapsed) handOff({ do: 'callDriveFailed' });
     } else {
-      touching = s.leadingEdgeGoing === 0 && extends_ && !hurries;
+      touching = s.latched.leadingEdgeGoing === 0 && extends_ && !hurries;
       if (touching) touchTick = s.tick;
       act(press(extends_ ? 'extend' : 'retract', fixed));
     }
@@ -156,13 +156,13 @@ export function scriptedTrainee(watch: Watch, fixed: Fixed, sheet: Sheet): Pilot
  * of the setting to come before the lever. @returns whether the speed is there
  */
 function fitSpeed(s: State, settingDeg: number | undefined, extending: boolean, otherFlies: boolean, sheet: Sheet, act: (what: Act) => void): boolean {
-  if (settingDeg === undefined || (s.speedHold === 0 && s.goAround === 0)) return true;
+  if (settingDeg === undefined || (s.latched.speedHold === 0 && s.latched.goAround === 0)) return true;
   const wanted = Math.floor(sheet.manoeuvreKt(settingDeg) + 0.5);
-  if (!otherFlies && (extending ? s.selectedKt > wanted : s.selectedKt < wanted)) {
+  if (!otherFlies && (extending ? s.latched.selectedKt > wanted : s.latched.selectedKt < wanted)) {
     act({ do: 'selectSpeed', speedKt: wanted });
     return false;
   }
-  const aimedKt = otherFlies ? wanted : s.selectedKt;
+  const aimedKt = otherFlies ? wanted : s.latched.selectedKt;
   return extending ? s.casKt <= aimedKt + SLOW_KT : s.casKt >= aimedKt - FAST_KT;
 }
 
@@ -172,6 +172,6 @@ function press(way: 'extend' | 'retract', fixed: Fixed): Act {
 }
 
 function letGo(s: State, fixed: Fixed): Act {
-  const kind = s.drive > 0 ? fixed.drive.extendSwitch : fixed.drive.retractSwitch;
+  const kind = s.latched.drive > 0 ? fixed.drive.extendSwitch : fixed.drive.retractSwitch;
   return kind === 'sprung' ? { do: 'releaseDrive' } : { do: 'setDrive', to: 'off' };
 }

@@ -46,7 +46,7 @@ export function startHere(scenario: ReadyScenario, airframe: Airframe, seed: num
   const events = scenario.events.filter((event, at) => !isBefore(acted.events[at], toS) && !(event.do === 'clearFault' && dropped.has(event.fault)));
   const shift = <T extends { when: Trigger }>(thing: T): T => ({ ...thing, when: shifted(thing.when, toS, heldS, times) });
   const { task } = scenario;
-  const left = task.settings.slice(s.settingNext);
+  const left = task.settings.slice(s.latched.settingNext);
   const loses = events.some((event) => event.do === 'loseMainDrive');
   const returns = events.some((event) => event.do === 'returnMainDrive');
   return {
@@ -55,7 +55,7 @@ export function startHere(scenario: ReadyScenario, airframe: Airframe, seed: num
       ...task, settings: left.length > 0 ? left : task.settings.slice(-1), limitS: Math.max(LEAST_S, rounded(task.limitS - toS, 100)),
       ...(task.legS === undefined ? {} : { legS: Math.max(1, rounded(task.legS - heldS, 100)) }),
     },
-    mainDrive: s.mainDrive === 1 && loses ? 'works' : scenario.mainDrive === 'returns' && returns ? 'returns' : 'lost',
+    mainDrive: s.latched.mainDrive === 1 && loses ? 'works' : scenario.mainDrive === 'returns' && returns ? 'returns' : 'lost',
     faults: faults.map(shift), events: events.map(shift),
     notHeld: notHeldOf(s, { dropped: dropped.size > 0, loses, kept: [...faults, ...events] }),
   };
@@ -98,9 +98,9 @@ function startOf(s: State, { start }: ReadyScenario): ReadyScenario['start'] {
   const turned = Math.abs(s.turnedRad) > 1e-3;
   return {
     ...start,
-    altitudeFt: rounded(s.heightM / FT, 1), speedKt: rounded(s.casKt, 10), flapDeg: rounded((s.leftDeg + s.rightDeg) / 2, 100), flapLeverDeg: s.flapLeverDeg,
-    leadingEdge: s.leadingEdgeGoing === 1 ? 'out' : 'in', gear: s.gearLever === 1 ? 'down' : 'up', liveEngines: s.leftLive + s.rightLive < 2 ? 1 : 2,
-    motorHeat: Math.min(1.2, rounded(s.motorHeat, 1000)), guard: s.guardOpen === 1 ? 'open' : 'closed',
+    altitudeFt: rounded(s.heightM / FT, 1), speedKt: rounded(s.casKt, 10), flapDeg: rounded((s.leftDeg + s.rightDeg) / 2, 100), flapLeverDeg: s.latched.flapLeverDeg,
+    leadingEdge: s.latched.leadingEdgeGoing === 1 ? 'out' : 'in', gear: s.latched.gearLever === 1 ? 'down' : 'up', liveEngines: s.latched.leftLive + s.latched.rightLive < 2 ? 1 : 2,
+    motorHeat: Math.min(1.2, rounded(s.motorHeat, 1000)), guard: s.latched.guardOpen === 1 ? 'open' : 'closed',
     ...(turned ? { headingDeg: rounded(heading - 360 * Math.floor(heading / 360), 10) } : {}),
     ...(start.fuelKg === undefined ? {} : { fuelKg: Math.max(0, rounded(start.fuelKg - s.fuelKg, 1)) }),
     ...(start.distanceNm === undefined ? {} : { distanceNm: Math.max(0, rounded(start.distanceNm - s.distanceM / NM, 10)) }),
@@ -112,19 +112,19 @@ interface About { readonly dropped: boolean; readonly loses: boolean; readonly k
 function notHeldOf(s: State, { dropped, loses, kept }: About): NotHeld[] {
   const is: Readonly<Record<NotHeld, boolean>> = {
     split: Math.abs(s.leftDeg - s.rightDeg) > EVEN_DEG,
-    held: s.drive !== 0 || s.rateDegPerS !== 0,
-    armed: s.armed === 1,
-    leadingEdge: s.leadingEdgeGoing === 1 && s.leadingEdge < 1,
-    gear: s.gear !== s.gearLever,
-    leftEngine: s.leftLive === 0,
+    held: s.latched.drive !== 0 || s.rateDegPerS !== 0,
+    armed: s.latched.armed === 1,
+    leadingEdge: s.latched.leadingEdgeGoing === 1 && s.leadingEdge < 1,
+    gear: s.gear !== s.latched.gearLever,
+    leftEngine: s.latched.leftLive === 0,
     path: s.pathSin !== 0,
-    bank: Math.abs(s.bankRad) > RAD || s.autopilot === 0,
-    speedSelected: Math.abs(s.selectedKt - s.casKt) > 0.5,
-    normalDrive: s.mainDrive === 1 && !loses,
+    bank: Math.abs(s.bankRad) > RAD || s.latched.autopilot === 0,
+    speedSelected: Math.abs(s.latched.selectedKt - s.casKt) > 0.5,
+    normalDrive: s.latched.mainDrive === 1 && !loses,
     faults: dropped,
     hazards: kept.some(({ when }) => when.hazardPerS !== undefined),
     groups: kept.some(({ when }) => when.all !== undefined),
-    goAround: s.goAround === 1,
+    goAround: s.latched.goAround === 1,
   };
   return (Object.keys(is) as NotHeld[]).filter((one) => is[one]);
 }

@@ -13,10 +13,10 @@ const MOST_DEG = 50;
 export function throttleOf(): (s: State, file: (what: Act) => void) => void {
   let before: number | null = null;
   return (s, file) => {
-    if (s.speedHold === 1 || s.goAround === 1 || s.tick % EVERY_TICKS !== 0) return;
+    if (s.latched.speedHold === 1 || s.latched.goAround === 1 || s.tick % EVERY_TICKS !== 0) return;
     const trend = before === null ? 0 : (s.casKt - before) / (EVERY_TICKS / 100);
     before = s.casKt;
-    const change = PER_KT * (s.selectedKt - s.casKt) - PER_KT_PER_S * trend;
+    const change = PER_KT * (s.latched.selectedKt - s.casKt) - PER_KT_PER_S * trend;
     const tlaDeg = Math.floor(clamp(s.leftTlaDeg + change, 0, MOST_DEG) * 10 + 0.5) / 10;
     if (Math.abs(tlaDeg - s.leftTlaDeg) >= 0.1) file({ do: 'setThrust', tlaDeg });
   };

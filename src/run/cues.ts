@@ -47,7 +47,7 @@ type Shown = Span & Cue & Pick<Talk, 'text' | 'answers' | 'acts'> & { readonly e
  * @param list behind a split that was called the asymmetry list is read
  */
 export function talkNow(cues: readonly Cue[], { fixed, state }: World, log: readonly Command[], list = false): Talk | null {
-  const line = list ? lineNow(state.splitCallTick, log, state.tick) : null;
+  const line = list ? lineNow(state.latched.splitCallTick, log, state.tick) : null;
   if (cues.length === 0) return line;
   const events = [...cues].sort((a, b) => a.tick - b.tick || a.place - b.place).map((cue) => ({ ...cue, event: fixed.agenda.entries[cue.place]?.event ?? null }));
   const callouts = events.flatMap(({ event, ...cue }) => (isAsking(event) ? [open(event, cue, fixed.groundM)] : []));

@@ -14,7 +14,7 @@ export interface Answered {
 /** Files what a desk did. @param by name of the desk */
 export function desked(session: Session, stampMs: number, act: DeskAct, by: string): Answered {
   const refuse = (refused: string): Answered => ({ session, tick: null, refused });
-  if (session.over !== null || session.world.state.endTick >= 0) return refuse('The run is over.');
+  if (session.over !== null || session.world.state.latched.endTick >= 0) return refuse('The run is over.');
   if (act.do === 'freeze' && !session.running) return refuse('The clock stands already.');
   if (act.do === 'goOn' && session.running) return refuse('The clock runs.');
   if (act.do === 'goOn' && !isFrozen(session)) return refuse('The trainee has paused the run; only the trainee goes on from that.');
@@ -38,7 +38,7 @@ const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${w
 function carriedOut(session: Session, stampMs: number, what: DeskAct['do']): Session {
   switch (what) {
     case 'freeze': {
-      const released = session.world.state.drive === 0 ? session : file(session, stampMs, { do: 'releaseDrive' });
+      const released = session.world.state.latched.drive === 0 ? session : file(session, stampMs, { do: 'releaseDrive' });
       return { ...mark(released, stampMs, 'freeze'), running: false };
     }
     case 'goOn': return resume(session, stampMs);

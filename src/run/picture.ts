@@ -1,6 +1,6 @@
 /** From a world to the picture that the drill shows. */
 import type { Airframe, ReadyScenario } from '../../sim/files/index.js';
-import { FT, headingDeg, leftPointer, limitNow, lowestNow, manoeuvreKt, rightPointer, type Limit, type World } from '../../sim/index.js';
+import { FT, headingDeg, leftPointer, limitNow, lowestNow, manoeuvreKt, rightPointer, withNumbers, type Limit, type World } from '../../sim/index.js';
 import type { Panel, Picture, Talk } from '../view/picture.js';
 
 /** Both sides count as there this close to the setting, deg. */
@@ -12,7 +12,7 @@ const STRIP_MARGIN_KT = 12;
 export function panelOf(airframe: Airframe, world: World): Panel {
   const { settings, drive, gauge, engines } = airframe;
   const full = settings[settings.length - 1]?.deg ?? 0;
-  const low = lowestNow({ ...world.state, leftDeg: full, rightDeg: full, leadingEdge: 1 }, world.fixed);
+  const low = lowestNow(withNumbers(world.state, { leftDeg: full, rightDeg: full, leadingEdge: 1 }), world.fixed);
   const high = Math.max(...settings.map(({ limitKt }) => limitKt ?? 0), airframe.limits.leadingEdgeKt);
   const ten = (kt: number): number => 10 * Math.round(kt / 10);
   return {
@@ -57,29 +57,29 @@ export function pictureOf(world: World, airframe: Airframe, scenario: ReadyScena
   const limit = limitNow(s, airframe);
   const left = leftPointer(s, fixed.noise);
   const right = rightPointer(s, fixed.noise);
-  const isThere = (deg: number): boolean => Math.abs(deg - s.flapLeverDeg) <= THERE_DEG;
+  const isThere = (deg: number): boolean => Math.abs(deg - s.latched.flapLeverDeg) <= THERE_DEG;
   return {
     blank, frozen, coverOpen, holdLetGo, talk,
     timeS: s.tick / 100,
     leftPointerDeg: left, rightPointerDeg: right,
-    speedKt: s.casKt, selectedKt: s.selectedKt, speedHold: s.speedHold === 1,
+    speedKt: s.casKt, selectedKt: s.latched.selectedKt, speedHold: s.latched.speedHold === 1,
     limitKt: limit.kt, limitOf: limitWords(limit, airframe),
     lowestKt: lowestNow(s, fixed),
-    manoeuvreKt: manoeuvreKt(airframe, fixed, s.flapLeverDeg, scenario.start.icing),
+    manoeuvreKt: manoeuvreKt(airframe, fixed, s.latched.flapLeverDeg, scenario.start.icing),
     manoeuvreHollow: !(isThere(left) && isThere(right)),
     altitudeFt: s.heightM / FT,
     path: s.pathSin < 0 ? 'down' : s.pathSin > 0 ? 'up' : 'level',
     leadingEdge: s.leadingEdge <= 0 ? 'in' : s.leadingEdge >= 1 ? 'out' : 'moving',
-    guardOpen: s.guardOpen === 1, armed: s.armed === 1,
-    drive: s.drive > 0 ? 'extend' : s.drive < 0 ? 'retract' : 'off',
-    flapLeverDeg: s.flapLeverDeg,
+    guardOpen: s.latched.guardOpen === 1, armed: s.latched.armed === 1,
+    drive: s.latched.drive > 0 ? 'extend' : s.latched.drive < 0 ? 'retract' : 'off',
+    flapLeverDeg: s.latched.flapLeverDeg,
     leftTlaDeg: s.leftTlaDeg, rightTlaDeg: s.rightTlaDeg,
-    hornTlaDeg: training ? (s.leftLive + s.rightLive === 2 ? airframe.horn.bothLiveTlaDeg : airframe.horn.oneLiveTlaDeg) : null,
-    gearLever: s.gearLever === 1 ? 'down' : 'up',
+    hornTlaDeg: training ? (s.latched.leftLive + s.latched.rightLive === 2 ? airframe.horn.bothLiveTlaDeg : airframe.horn.oneLiveTlaDeg) : null,
+    gearLever: s.latched.gearLever === 1 ? 'down' : 'up',
     gear: s.gear >= 1 ? 'down' : s.gear <= 0 ? 'up' : 'moving',
-    horn: s.horn === 2 ? 'insists' : s.horn === 1 ? 'sounds' : 'silent', hornSilenced: s.hornSilenced === 1,
+    horn: s.latched.horn === 2 ? 'insists' : s.latched.horn === 1 ? 'sounds' : 'silent', hornSilenced: s.latched.hornSilenced === 1,
     otherFlies: fixed.otherFlies,
     headingDeg: ((Math.round(headingDeg(fixed.headingRad, s.turnedRad)) + 359) % 360) + 1,
-    bankDeg: s.bankRad * DEG, control: s.control, handControl: s.handControl, autopilot: s.autopilot === 1,
+    bankDeg: s.bankRad * DEG, control: s.control, handControl: s.latched.handControl, autopilot: s.latched.autopilot === 1,
   };
 }

@@ -87,7 +87,7 @@ function freeze(session: Session, due: number, stampMs: number): Session {
   for (let tick = 0; tick < due && !freezes(session.world, world); tick += 1) world = advance(world, session.log, 1);
   const there = stepped(session, world, stampMs);
   const stoodMs = stampOfTick(there.clock, world.state.tick);
-  const released = world.state.drive === 0 ? there : file(there, stoodMs, { do: 'releaseDrive' });
+  const released = world.state.latched.drive === 0 ? there : file(there, stoodMs, { do: 'releaseDrive' });
   return { ...mark(released, stoodMs, 'freeze'), running: false };
 }
 
@@ -131,14 +131,14 @@ function stall(session: Session, stampMs: number): Session {
 function settle(session: Session): Session {
   const { state } = session.world;
   let next = session;
-  if (state.onsetTick >= 0 && state.tick >= state.onsetTick + WINDOW && !session.marks.some(({ what, tick }) => what === 'firstFrame' && tick > state.onsetTick)) {
-    const drawn = session.kept.find(({ world }) => world.state.tick > state.onsetTick);
+  if (state.latched.onsetTick >= 0 && state.tick >= state.latched.onsetTick + WINDOW && !session.marks.some(({ what, tick }) => what === 'firstFrame' && tick > state.latched.onsetTick)) {
+    const drawn = session.kept.find(({ world }) => world.state.tick > state.latched.onsetTick);
     if (drawn !== undefined) {
       next = { ...next, marks: [...next.marks, { tick: drawn.world.state.tick, stampMs: drawn.stampMs, what: 'firstFrame' }] };
     }
   }
-  if (state.endTick >= 0 && state.tick >= state.endTick + WINDOW) {
-    next = { ...next, over: END_WHYS[state.endWhy] ?? 'stopped', endTick: state.endTick, running: false };
+  if (state.latched.endTick >= 0 && state.tick >= state.latched.endTick + WINDOW) {
+    next = { ...next, over: END_WHYS[state.latched.endWhy] ?? 'stopped', endTick: state.latched.endTick, running: false };
   }
   return next;
 }
@@ -209,7 +209,7 @@ export function resume(session: Session, stampMs: number): Session {
 
 /** What a desk did last acts as well before the run ends: a tick more, where it stands in the one that would have been the end. */
 function withDeskIn(session: Session, stampMs: number): Session {
-  const { tick, endTick } = session.world.state;
+  const { tick, latched: { endTick } } = session.world.state;
   const last = session.log.findLast(({ rank }) => rank === 1)?.tick ?? -1;
   if (session.over !== null || endTick >= 0 || last < tick) return session;
   const clock = session.running ? session.clock : startedAgain(session, tick, stampMs);
@@ -221,6 +221,6 @@ export function stop(session: Session, stampMs: number): Session {
   const now = withDeskIn(frame(session, stampMs), stampMs);
   if (now.over !== null) return now;
   const { state } = now.world;
-  const why = state.endTick >= 0 ? END_WHYS[state.endWhy] : 'stopped';
-  return { ...now, over: why ?? 'stopped', endTick: state.endTick >= 0 ? state.endTick : state.tick, running: false };
+  const why = state.latched.endTick >= 0 ? END_WHYS[state.latched.endWhy] : 'stopped';
+  return { ...now, over: why ?? 'stopped', endTick: state.latched.endTick >= 0 ? state.latched.endTick : state.tick, running: false };
 }

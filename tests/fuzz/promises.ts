@@ -1,8 +1,8 @@
 /** What every run keeps, whoever flew it: each promise throws with what broke it. */
 import { flownRecord, sealed, verify, type RunRecord } from '../../sim/files/index.js';
 import {
-  advance, debriefOf, dueRows, expand, fly, flyTrainee, PROCEDURE_ITEMS, restore, snapshot, STATE_KEYS, withDesk,
-  type Command, type Flight, type Flown, type State, type TraineeName,
+  advance, debriefOf, dueRows, expand, fly, flyTrainee, numberOf, PROCEDURE_ITEMS, restore, snapshot, STATE_KEYS, withDesk,
+  type Command, type Flight, type Flown, type State, type StateKey, type TraineeName,
 } from '../../sim/index.js';
 import { readRecord } from '../../src/text/index.js';
 import type { Flyable, FuzzedRun } from './run-of.js';
@@ -66,11 +66,11 @@ function inPieces({ scenario, airframe, seed }: Flyable, log: readonly Command[]
     }
   }
   legal(world.state, airframe.drive.stopDeg);
-  for (const key of STATE_KEYS) must(Object.is(world.state[key] + 0, whole[key] + 0), `in pieces ${key} is ${world.state[key]}, at once ${whole[key]}`);
+  for (const key of STATE_KEYS) must(Object.is(numberOf(world.state, key) + 0, numberOf(whole, key) + 0), `in pieces ${key} is ${numberOf(world.state, key)}, at once ${numberOf(whole, key)}`);
 }
 
 function legal(s: State, stopDeg: number): void {
-  for (const key of STATE_KEYS) must(Number.isFinite(s[key]), `${key} is ${s[key]}`);
+  for (const key of STATE_KEYS) must(Number.isFinite(numberOf(s, key)), `${key} is ${numberOf(s, key)}`);
   for (const deg of [s.driveDeg, s.leftDeg, s.rightDeg]) must(deg >= 0 && deg <= stopDeg, `flaps at ${deg} deg of ${stopDeg}`);
   must(s.leadingEdge >= 0 && s.leadingEdge <= 1 && s.gear >= 0 && s.gear <= 1 && Math.abs(s.control) <= 1, 'leading edge, gear or control out of its range');
   must(s.speedMps > 0 && s.motorHeat >= 0 && s.fuelKg >= 0, 'speed, heat or fuel out of its range');
@@ -121,7 +121,7 @@ function neutralChangesNothing({ scenario, airframe, seed }: Flyable, log: reado
   const added = scenario.faults.some(({ kind }) => kind === 'slow' || kind === 'pointer') ? [] : neutral;
   const ticks = Math.min(600, scenario.task.limitS * 100);
   const [bare, more] = [scenario.faults, [...scenario.faults, ...added]].map((faults) => advance(expand({ ...scenario, events: [], faults: faults.filter(({ when: of }) => !/after|hazard/.test(JSON.stringify(of))) }, airframe, seed), log, ticks).state) as [State, State];
-  for (const key of TRUTH) must(bare[key] === more[key], `a fault of no strength: ${key} is ${more[key]}, without it ${bare[key]}`);
+  for (const key of TRUTH) must(numberOf(bare, key) === numberOf(more, key), `a fault of no strength: ${key} is ${numberOf(more, key)}, without it ${numberOf(bare, key)}`);
 }
 
 const swap = (key: string): string => (key.startsWith('left') ? `right${key.slice(4)}` : key.startsWith('right') ? `left${key.slice(5)}` : key);
@@ -141,8 +141,8 @@ function mirrors({ scenario, airframe, seed }: Flyable, log: readonly Command[])
   const there = advance(expand({ ...plain, faults: faults.map(other) as typeof faults, events: clean.map(other) as typeof clean }, airframe, seed), even, ticks).state;
   for (const key of STATE_KEYS) {
     if (key.startsWith('leadingEdge')) continue;
-    const twin = there[swap(key) as keyof State];
-    must(twin + 0 === (FLIPS.includes(key) ? -here[key] : here[key]) + 0, `mirrored ${key}: ${here[key]} against ${twin}`);
+    const [mine, twin] = [numberOf(here, key), numberOf(there, swap(key) as StateKey)];
+    must(twin + 0 === (FLIPS.includes(key) ? -mine : mine) + 0, `mirrored ${key}: ${mine} against ${twin}`);
   }
 }
 

@@ -55,7 +55,7 @@ describe('a run and a desk', () => {
     run.to(6000);
     await settle();
     await same(run, desk);
-    expect(run.session().world.state.rightCut).toBe(1);
+    expect(run.session().world.state.latched.rightCut).toBe(1);
     desk.act({ do: 'reposition', toTick: 250 });
     await settle();
     run.to(7000);

@@ -83,6 +83,6 @@ export async function ticks({ wrong }) {
   const wrongly = acts.filter(({ stamp }, at) => filed[at]?.tick !== Math.floor((stamp - START_MS) / 10)).length + Math.abs(filed.length - acts.length);
   // What was stepped again must come to what a run of the same log comes to.
   const again = on.sim.advance(now().start, log, now().world.state.tick).state;
-  const same = on.sim.STATE_KEYS.every((key) => Object.is(again[key] + 0, now().world.state[key] + 0));
+  const same = on.sim.STATE_KEYS.every((key) => Object.is(on.sim.numberOf(again, key) + 0, on.sim.numberOf(now().world.state, key) + 0));
   return [{ id: 'ticks', value: same ? wrongly : NaN, notes: [`${acts.length} acts at known stamps, about half handed over behind the frame that stepped their tick; ${marks.filter(({ what }) => what === 'late').length} marked late`] }];
 }

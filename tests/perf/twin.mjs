@@ -54,20 +54,20 @@ const RUNS = ['left', 'right'].flatMap((side, at) => [
     { name: 'a', kind: 'pointer', mode: 'bias', side: side === 'left' ? 'right' : 'left', biasDeg: 0.4, when: { atS: 6 } }, { name: 'b', kind: 'slip', side, ratio: 0.4, periodS: 2, onS: 0.7, when: { atS: 8 } }] } },
 ]);
 
-function structs({ fixed, state }) {
+function structs(sim, { fixed }) {
   const of = (name, keys) => `struct ${name} { double ${keys.join(', ')}; };\n`;
-  return of('State', Object.keys(state)) + of('Drive', numbers(fixed.drive)) + of('Flight', numbers(fixed.flight)) + of('Horn', numbers(fixed.horn)) + of('Task', Object.keys(taskOf(fixed)));
+  return of('State', sim.STATE_KEYS) + of('Drive', numbers(fixed.drive)) + of('Flight', numbers(fixed.flight)) + of('Horn', numbers(fixed.horn)) + of('Task', Object.keys(taskOf(fixed)));
 }
 const taskOf = ({ task, noise, groundM, gearPerTick, drive }) => ({
   limitTicks: task.limitTicks, recognition: task.recognition ? 1 : 0, trim: noise.trim, perDeg: noise.perDeg, leftMismatchDeg: noise.leftMismatchDeg, rightMismatchDeg: noise.rightMismatchDeg,
   groundM, gearPerTick, extendSprung: drive.extendSwitch === 'sprung' ? 1 : 0, retractSprung: drive.retractSwitch === 'sprung' ? 1 : 0,
 });
-function told({ fixed, state }, commands) {
+function told(sim, { fixed, state }, commands) {
   const { drive, flight, horn, noise, task, agenda } = fixed;
   const pick = (object) => numbers(object).map((key) => object[key]);
   const row = (all) => [all.length, ...all];
   return [
-    ...Object.values(state), ...pick(drive), ...pick(flight), ...pick(horn), ...Object.values(taskOf(fixed)),
+    ...sim.snapshot(state), ...pick(drive), ...pick(flight), ...pick(horn), ...Object.values(taskOf(fixed)),
     ...[flight.leverTlaDeg, flight.leverFraction, flight.clMaxFlapDeg, flight.clMaxCl, noise.gustTicks, noise.gusts, noise.leftWander, noise.rightWander, task.settings].flatMap((all) => row([...all])),
     agenda.entries.length, ...agenda.entries.flatMap(({ tick, fault }) => due(tick, KINDS[fault.kind](fault), fault.side)),
     commands.length, ...commands.flatMap((command) => due(command.tick, ACTS[command.do](command))),
@@ -82,10 +82,10 @@ export async function twin({ spoil, wrong }) {
       const commands = logOf(log);
       const world = sim.expand(own(keys), airframe, at + 1, true);
       const file = join(folder, `${at}.bits`);
-      writeFileSync(file, told(world, commands));
+      writeFileSync(file, told(sim, world, commands));
       return { name, world, commands, file };
     });
-    writeFileSync(join(folder, 'names.h'), structs(runs[0].world));
+    writeFileSync(join(folder, 'names.h'), structs(sim, runs[0].world));
     const program = join(folder, 'twin');
     const made = spawnSync('g++', ['-std=c++17', '-O2', '-ffp-contract=off', '-Wall', '-I', folder, '-I', source, '-o', program, join(source, 'twin.cpp')], { encoding: 'utf8' });
     if (made.status !== 0) return [{ id: 'twin', value: NaN, notes: [`the twin does not compile: ${made.stderr.split('\n')[0]}`] }];

@@ -60,7 +60,7 @@ describe('in the world', () => {
   const at = (tick: number, act: object, seq: number) => ({ ...act, tick, rank: 2, seq }) as Command;
   const idle = (from = 0) => at(from, { do: 'setThrust', tlaDeg: 0 }, 0);
   const low = { start: { flapDeg: 9, flapLeverDeg: 9, altitudeFt: 1500, groundFt: 700, speedKt: 160 } };
-  const horn = (world: ReturnType<typeof expand>, log: Command[], ticks: number) => advance(world, log, ticks).state.horn;
+  const horn = (world: ReturnType<typeof expand>, log: Command[], ticks: number) => advance(world, log, ticks).state.latched.horn;
 
   it('silence works in the take-off band and re-arms when the levers advance', () => {
     const world = expand(scenario(low), AIRFRAME, 1);
@@ -89,7 +89,7 @@ describe('in the world', () => {
     const s = advance(world, log, 1500).state;
     expect(s.rightDeg).toBe(29);
     expect(s.leftDeg).toBeGreaterThan(30);
-    expect(s.horn).toBe(2);
+    expect(s.latched.horn).toBe(2);
   });
   it('stops when the gear locks, not before (25.729(e)(2))', () => {
     const world = expand(scenario({ start: { ...low.start, flapDeg: 16, flapLeverDeg: 16, speedKt: 150 } }), AIRFRAME, 1);

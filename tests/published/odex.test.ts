@@ -5,7 +5,7 @@
  */
 import { createRequire } from 'node:module';
 import { describe, expect, it } from 'vitest';
-import { advance, expand, type State } from '../../sim/index.js';
+import { advance, expand, withNumbers, type State } from '../../sim/index.js';
 import { AIRFRAME, scenario } from '../sim/bench.js';
 
 interface Solver { absoluteTolerance: number; relativeTolerance: number; maxSteps: number; solve(f: (x: number, y: number[]) => number[], x0: number, y0: number[], x1: number): { y: number[] } }
@@ -16,10 +16,10 @@ const RATIO = 0.5;
 const PATH = -0.0523359562429438;
 
 const world = expand(scenario({ start: { speedKt: 170, flapDeg: 5, altitudeFt: 6000 }, speedHold: false }), AIRFRAME, 1);
-const start: State = {
-  ...world.state, armed: 1, drive: 1, contactor: 1, leftRatio: RATIO, pathSin: PATH, levelAtM: 0,
+const start: State = withNumbers(world.state, {
+  armed: 1, drive: 1, contactor: 1, leftRatio: RATIO, pathSin: PATH, levelAtM: 0,
   autopilot: 0, leftTlaDeg: 0, rightTlaDeg: 0, leftThrust: 0.2, rightThrust: 0.2,
-};
+});
 
 /** Right sides, from the model's own page: SI, deg and deg/s for flaps, lift = weight x cos(path). */
 function rhs(_: number, y: number[]): number[] {

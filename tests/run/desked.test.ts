@@ -81,7 +81,7 @@ describe('the clock', () => {
     session = desked(put.session, START_MS + 6000, { do: 'goOn' }, 'desk-1').session;
     session = to({ ...session }, 2000);
     session = frame(session, START_MS + 6100);
-    expect(session.world.state).toMatchObject({ tick: 210, driveDead: 1 });
+    expect(session.world.state).toMatchObject({ tick: 210, latched: { driveDead: 1 } });
     const record = proved(stop(session, START_MS + 6110));
     expect(record.commands.filter(({ rank }) => rank === 1).map((one) => [one.do, one.tick, 'by' in one ? one.by : null])).toEqual([['freeze', 200, 'desk-1'], ['injectFault', 200, 'desk-2'], ['goOn', 200, 'desk-1']]);
   });
@@ -127,7 +127,7 @@ it('a first frame is marked behind each onset, and the one that stands is scored
   let session = desked(begin(), START_MS, { do: 'injectFault', fault: { name: 'a', kind: 'disconnect', side: 'left', when: { heldS: 1 } } }, 'd').session;
   const hold = (s: Session, ms: number) => file(file(file(to(s, ms), START_MS + ms, { do: 'openGuard' }), START_MS + ms, { do: 'arm' }), START_MS + ms, { do: 'holdDrive', way: 'extend' });
   session = to(hold(session, 1500), 4000);
-  expect(session.world.state.onsetTick).toBeGreaterThan(150);
+  expect(session.world.state.latched.onsetTick).toBeGreaterThan(150);
   session = desked(session, START_MS + 4000, { do: 'reposition', toTick: 100 }, 'd').session;
   session = to(hold(session, 5000), 8000);
   const record = proved(stop(session, START_MS + 8000));
@@ -171,6 +171,6 @@ it('a paused run that the trainee goes on with takes what a desk put in meanwhil
   const paused = halt(to(begin(), 2000), START_MS + 2000, 'pause');
   const put = desked(paused, START_MS + 3000, { do: 'failEngine', side: 'right' }, 'd');
   const session = frame(resume(put.session, START_MS + 4000), START_MS + 4050);
-  expect(session.world.state.rightLive).toBe(0);
+  expect(session.world.state.latched.rightLive).toBe(0);
   proved(stop(session, START_MS + 4060));
 });

@@ -93,7 +93,7 @@ describe('a page', () => {
     const later = frame(lost, START_MS + 9000);
     expect(later.world.state.tick).toBe(400);
     const again = frame(resume(later, START_MS + 9000), START_MS + 9200);
-    expect(again.world.state).toMatchObject({ tick: 420, drive: 0, contactor: 0 });
+    expect(again.world.state).toMatchObject({ tick: 420, latched: { drive: 0, contactor: 0 } });
     expect(again.clock).toEqual([{ tick: 0, stampMs: START_MS }, { tick: 400, stampMs: START_MS + 9000 }]);
   });
 
@@ -109,7 +109,7 @@ describe('a page', () => {
     const slow = frame(file(first, START_MS + 300, { do: 'openGuard' }), START_MS + 700);
     expect(slow.clock).toEqual([{ tick: 0, stampMs: START_MS + 700 }]);
     expect(slow.marks).toEqual([{ tick: 0, stampMs: START_MS + 700, what: 'start' }]);
-    expect(frame(slow, START_MS + 720).world.state).toMatchObject({ tick: 2, guardOpen: 1 });
+    expect(frame(slow, START_MS + 720).world.state).toMatchObject({ tick: 2, latched: { guardOpen: 1 } });
   });
 
   it('that stalls twice in a tick has one segment for it: a clock rises in tick and stamp', () => {
@@ -153,14 +153,14 @@ describe('a page', () => {
   it('writes the first frame behind onset, and the end, only once they can no longer change', () => {
     let session = at(held(), 1, { do: 'holdDrive', way: 'extend' });
     session = to(session, 15.01);
-    const onset = session.world.state.onsetTick;
+    const onset = session.world.state.latched.onsetTick;
     expect(onset).toBe(100 + 1400);
     expect(session.marks.some(({ what }) => what === 'firstFrame')).toBe(false);
     session = to(session, 15.4);
     expect(session.marks.find(({ what }) => what === 'firstFrame')).toMatchObject({ tick: onset + 1, stampMs: START_MS + 15010 });
     session = at(session, 20, { do: 'releaseDrive' });
     session = to(session, 40.2);
-    expect(session.world.state.endTick).toBe(4000);
+    expect(session.world.state.latched.endTick).toBe(4000);
     expect(session.over).toBe(null);
     session = to(session, 40.3);
     expect(session).toMatchObject({ over: 'scored', endTick: 4000 });

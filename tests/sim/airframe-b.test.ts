@@ -23,7 +23,7 @@ describe('Airframe B', () => {
     const moving = advance(world, log, 300).state;
     expect(moving.driveDeg).toBeLessThan(9);
     const off = advance(world, log, 330).state;
-    expect(off).toMatchObject({ drive: 0, contactor: 0, rateDegPerS: 0 });
+    expect(off).toMatchObject({ rateDegPerS: 0, latched: { drive: 0, contactor: 0 } });
   });
   it('manoeuvre speeds stand on the reference speed of the last setting', () => {
     const { settings } = speedsOf(AIRFRAME_B, 8, false);
@@ -39,7 +39,7 @@ describe('Airframe B', () => {
   });
   it('its horn knows flap alone: idle levers are silent below the landing band, any lever sounds above', () => {
     const idle = at(0, { do: 'setThrust', tlaDeg: 0 }, 0);
-    expect(advance(expand(scenarioOn(AIRFRAME_B, { ...keys, start: { ...keys.start, flapDeg: 20 } }), AIRFRAME_B, 1), [idle], 50).state.horn).toBe(0);
-    expect(advance(expand(scenarioOn(AIRFRAME_B, { ...keys, start: { ...keys.start, flapDeg: 35, speedKt: 130 } }), AIRFRAME_B, 1), [], 50).state.horn).toBe(2);
+    expect(advance(expand(scenarioOn(AIRFRAME_B, { ...keys, start: { ...keys.start, flapDeg: 20 } }), AIRFRAME_B, 1), [idle], 50).state.latched.horn).toBe(0);
+    expect(advance(expand(scenarioOn(AIRFRAME_B, { ...keys, start: { ...keys.start, flapDeg: 35, speedKt: 130 } }), AIRFRAME_B, 1), [], 50).state.latched.horn).toBe(2);
   });
 });

@@ -36,7 +36,7 @@ function times(fault: string, kt: number, deg: number): Record<'seen' | 'u25' | 
   const found: Record<string, number | null> = { seen: null, u25: null, u45: null, u50: null };
   while (world.state.driveDeg < 17) {
     world = advance(world, held, 1);
-    const { onsetTick, tick } = world.state;
+    const { tick, latched: { onsetTick } } = world.state;
     if (onsetTick < 0) continue;
     const used = authorityNow(world.state, world.fixed);
     const at = (tick - onsetTick) / 100;
@@ -44,7 +44,7 @@ function times(fault: string, kt: number, deg: number): Record<'seen' | 'u25' | 
     for (const level of [25, 45, 50]) if (found[`u${level}`] === null && used >= level) found[`u${level}`] = at;
   }
   return {
-    ...found, at17: (world.state.tick - world.state.onsetTick) / 100,
+    ...found, at17: (world.state.tick - world.state.latched.onsetTick) / 100,
     u17: authorityNow(world.state, world.fixed), split17: split(world),
   } as never;
 }

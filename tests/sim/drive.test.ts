@@ -10,7 +10,8 @@ import { airWork, followed, stepBlowBack, stepTravel } from '../../sim/drive/tra
 import { stepHeat } from '../../sim/drive/heat.js';
 import { isHeld, stepContactor } from '../../sim/drive/switchgear.js';
 import { density, tasOfCas } from '../../sim/flight/atmosphere.js';
-import { initialState, type State } from '../../sim/state.js';
+import { inTick } from '../../sim/in-tick.js';
+import { initialState, latch, withNumbers, type Numbers, type State } from '../../sim/state.js';
 import { FT, KT, RAD } from '../../sim/units.js';
 import { AIRFRAME } from './bench.js';
 
@@ -18,11 +19,14 @@ const n = driveNumbers(AIRFRAME.drive, AIRFRAME.heat);
 /** Dynamic pressure of an equivalent airspeed, Pa. */
 const q = (easKt: number): number => 0.5 * 1.225 * (easKt * KT) * (easKt * KT);
 
-function fed(change: Partial<State> = {}): State {
-  return { ...initialState(), guardOpen: 1, armed: 1, drive: 1, contactor: 1, leadingEdge: 1, ...change };
+function fed(change: Numbers = {}): State {
+  return withNumbers(initialState(), { guardOpen: 1, armed: 1, drive: 1, contactor: 1, leadingEdge: 1, ...change });
 }
 function go(s: State, qPa: number, ticks: number, left = 1, right = 1): State {
-  for (let i = 0; i < ticks; i += 1) stepTravel(s, n, qPa, followed(s.leftCut, s.leftJam, left), followed(s.rightCut, s.rightJam, right));
+  for (let i = 0; i < ticks; i += 1) {
+    const { leftCut, leftJam, rightCut, rightJam } = s.latched;
+    stepTravel(s, n, { ...inTick(), qPa, leftFollow: followed(leftCut, leftJam, left), rightFollow: followed(rightCut, rightJam, right) });
+  }
   return s;
 }
 
@@ -54,10 +58,10 @@ describe('travel against closed forms', () => {
 
   it('winds a jammed side up to its shear at the exact time', () => {
     const s = go(fed({ driveDeg: 5, leftDeg: 5, rightDeg: 5 }), q(160), 500);
-    s.rightJam = 1;
+    latch(s, 'rightJam', 1);
     let ticks = 0;
     let before = 0;
-    while (s.rightCut === 0 && ticks < 2000) { before = s.rightWindDeg; go(s, q(160), 1); ticks += 1; }
+    while (s.latched.rightCut === 0 && ticks < 2000) { before = s.rightWindDeg; go(s, q(160), 1); ticks += 1; }
     const rate = s.rateDegPerS;
     const fraction = (0.75 - before) / (rate * 0.01);
     expect(Math.abs((ticks - 1 + fraction) / 100 - 6.9875396)).toBeLessThan(2.9e-5);
@@ -83,8 +87,8 @@ describe('travel against closed forms', () => {
   });
 
   it('is blown back from 17 deg at 150 kt as an exponential', () => {
-    const s = { ...fed({ leftDeg: 17, rightDeg: 17, leftCut: 1, leftBlown: 1 }) };
-    for (let i = 0; i < 1000; i += 1) stepBlowBack(s, n, q(150));
+    const s = fed({ leftDeg: 17, rightDeg: 17, leftCut: 1, leftBlown: 1 });
+    for (let i = 0; i < 1000; i += 1) stepBlowBack(s, n, { ...inTick(), qPa: q(150) });
     const rise = q(150) * n.flapAreaM2 * n.flapChordM;
     const end = (3000 / rise - 0.05) / 0.0108;
     const tau = 5730 / (rise * 0.0108);
@@ -135,7 +139,7 @@ describe('motor heat', () => {
   it('reaches the cut-out in 240 s at rated torque', () => {
     const s = fed();
     let ticks = 0;
-    while (s.cutOutOpen === 0) { s.motorNm = 27.3; stepHeat(s, n); ticks += 1; }
+    while (s.latched.cutOutOpen === 0) { s.motorNm = 27.3; stepHeat(s, n); ticks += 1; }
     expect([24000, 24001]).toContain(ticks);
   });
   it('uses the frozen factors of the exact step', () => {
@@ -145,13 +149,13 @@ describe('motor heat', () => {
   it('cools from the cut-out to the reset in 700 ln(1 / 0.6) s', () => {
     const s = fed({ contactor: 0, motorHeat: 1, cutOutOpen: 1 });
     let ticks = 0;
-    while (s.cutOutOpen === 1) { stepHeat(s, n); ticks += 1; }
+    while (s.latched.cutOutOpen === 1) { stepHeat(s, n); ticks += 1; }
     expect(Math.abs(ticks / 100 - 357.6)).toBeLessThan(0.05);
   });
   it('stalled at the limiter cuts out after 41.6 s', () => {
     const s = fed();
     let ticks = 0;
-    while (s.cutOutOpen === 0) { s.motorNm = 70; stepHeat(s, n); ticks += 1; }
+    while (s.latched.cutOutOpen === 0) { s.motorNm = 70; stepHeat(s, n); ticks += 1; }
     expect(ticks / 100).toBeCloseTo(41.6, 1);
   });
 });
@@ -163,7 +167,7 @@ describe('contactor', () => {
     while (s.driveDeg === 6) { stepContactor(s, n); go(s, q(154), 1); ticks += 1; }
     expect(ticks).toBe(7);
     for (let i = 0; i < 300; i += 1) { stepContactor(s, n); go(s, q(154), 1); }
-    s.drive = 0;
+    latch(s, 'drive', 0);
     const from = s.driveDeg;
     let stop = 0;
     while (s.rateDegPerS !== 0) { stepContactor(s, n); go(s, q(154), 1); stop += 1; }

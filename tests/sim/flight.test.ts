@@ -8,12 +8,12 @@ import { drag } from '../../sim/flight/motion.js';
 import { clMax, controlMoment, rollAuthorityPct, splitMoment, stallKt } from '../../sim/flight/roll.js';
 import { fractionOfLever, leverOfFraction, thrustAvailable } from '../../sim/flight/thrust.js';
 import { density, pressureRatio, soundSpeed, tasOfCas } from '../../sim/flight/atmosphere.js';
-import { initialState, type State } from '../../sim/state.js';
+import { initialState, withNumbers, type Numbers, type State } from '../../sim/state.js';
 import { FT } from '../../sim/units.js';
 import { AIRFRAME, scenario } from './bench.js';
 
 const n = prepare(AIRFRAME, 48).flight;
-const state = (change: Partial<State>): State => ({ ...initialState(), ...change });
+const state = (change: Numbers): State => withNumbers(initialState(), change);
 const qOf = (cas: number, ft: number): number => 0.5 * density(ft * FT) * tasOfCas(cas, ft * FT) ** 2;
 
 describe('drag and where the levers end up, 48 t (prototype table)', () => {
@@ -92,7 +92,7 @@ describe('roll', () => {
   });
   it('60 degrees of bank are reversed in less than 7 s at 133 kt, flap 17 (AMC 25.147(f))', () => {
     const world = expand(scenario({ start: { flapDeg: 17, flapLeverDeg: 16, speedKt: 133, altitudeFt: 3500 } }), AIRFRAME, 1);
-    const banked = { fixed: world.fixed, state: { ...world.state, autopilot: 0, bankRad: -Math.PI / 6, handControl: 0 } };
+    const banked = { fixed: world.fixed, state: withNumbers(world.state, { autopilot: 0, bankRad: -Math.PI / 6, handControl: 0 }) };
     const log = [{ do: 'roll', control: 1, tick: 0, rank: 2, seq: 0 } as Command];
     let now: { fixed: typeof world.fixed; state: Readonly<State> } = banked;
     while (now.state.bankRad < Math.PI / 6 && now.state.tick < 1000) now = advance(now, log, 1);

@@ -1,7 +1,7 @@
 /** Heading by bank, heading hold, heights of a climb, and whose the flying is. */
 import { describe, expect, it } from 'vitest';
 import { headingDeg, stepHeading, turnTo } from '../../sim/flight/heading.js';
-import { initialState } from '../../sim/state.js';
+import { initialState, withNumbers } from '../../sim/state.js';
 import { advance, expand, isOfFlying, type Command, type World } from '../../sim/index.js';
 import { FT, G0, KT, RAD } from '../../sim/units.js';
 import { AIRFRAME, scenario } from './bench.js';
@@ -13,13 +13,13 @@ const deg = (world: World): number => headingDeg(world.fixed.headingRad, world.s
 describe('a level turn', () => {
   it('turns by g tan(bank) / speed', () => {
     // By hand: 120 m/s, bank 25 deg, tan 0.466308: 0.0381077 rad/s = 2.18341 deg/s. Standard relation of a coordinated turn.
-    const s = { ...initialState(), speedMps: 120, bankRad: 25 * RAD };
+    const s = withNumbers(initialState(), { speedMps: 120, bankRad: 25 * RAD });
     for (let i = 0; i < 1000; i += 1) stepHeading(s);
     expect(s.turnedRad / RAD).toBeCloseTo(21.8341, 3);
   });
   it('a turn of 3 deg/s at 120 kt wants 18.2 deg of bank (rate-one turn; formula tan b = w V / g)', () => {
     const v = 120 * KT;
-    const s = { ...initialState(), speedMps: v, bankRad: 18.2 * RAD };
+    const s = withNumbers(initialState(), { speedMps: v, bankRad: 18.2 * RAD });
     for (let i = 0; i < 100; i += 1) stepHeading(s);
     expect(s.turnedRad / RAD).toBeCloseTo(3, 1);
     expect(G0).toBe(9.80665);
@@ -39,7 +39,7 @@ describe('a heading that is selected', () => {
   it.each([[240, 90], [30, 90], [350, 20]])('%i from %i is reached and kept, and the autopilot stays on', (to, from) => {
     const world = advance(begin({ start: { headingDeg: from }, task: { limitS: 600 } }), [at(0, { do: 'selectHeading', toDeg: to })], 13000);
     expect(deg(world)).toBeCloseTo(to, 0);
-    expect(world.state.autopilot).toBe(1);
+    expect(world.state.latched.autopilot).toBe(1);
     expect(Math.abs(world.state.bankRad) / RAD).toBeLessThan(0.5);
   });
   it('is turned to the shorter way', () => {
@@ -58,7 +58,7 @@ describe('a heading that is selected', () => {
 describe('a go-around', () => {
   it('climbs to the height selected above, and levels there', () => {
     const world = advance(begin({ start: { altitudeFt: 2000, flapDeg: 16, speedKt: 145 } }), [at(0, { do: 'goAround' }), at(10, { do: 'descend', toFt: 3000, pathDeg: -3 }, 1)], 9000);
-    expect(world.state.goAround).toBe(0);
+    expect(world.state.latched.goAround).toBe(0);
     expect(world.state.heightM / FT).toBeGreaterThanOrEqual(3000);
     expect(world.state.heightM / FT).toBeLessThan(3002);
   });
@@ -78,7 +78,7 @@ describe('another flies', () => {
   });
   it('the drive, the flap lever, the calls and the roll stay with the trainee', () => {
     for (const what of ['holdDrive', 'setFlapLever', 'callSplit', 'openGuard', 'arm', 'roll', 'silenceHorn', 'answer'] as const) expect(isOfFlying({ do: what })).toBe(false);
-    expect(advance(begin({ role: 'driving' }), [at(0, { do: 'setFlapLever', settingDeg: 16 })], 10).state.flapLeverDeg).toBe(16);
+    expect(advance(begin({ role: 'driving' }), [at(0, { do: 'setFlapLever', settingDeg: 16 })], 10).state.latched.flapLeverDeg).toBe(16);
   });
 });
 

@@ -1,11 +1,11 @@
 /** The marks of the speed strip, each by its own source: figures of Airframe A, both sides of each switch-over. */
 import { describe, expect, it } from 'vitest';
-import { expand, limitNow, lowestNow, manoeuvreKt, type State } from '../../sim/index.js';
+import { expand, limitNow, lowestNow, manoeuvreKt, withNumbers, type Numbers, type State } from '../../sim/index.js';
 import { AIRFRAME, scenario } from './bench.js';
 
 const { fixed, state } = expand(scenario(), AIRFRAME, 1);
-const at = (change: Partial<State>): State => ({ ...state, leadingEdge: 0, flapLeverDeg: 0, leftDeg: 0, rightDeg: 0, ...change });
-const limit = (change: Partial<State>) => limitNow(at(change), AIRFRAME);
+const at = (change: Numbers): State => withNumbers(state, { leadingEdge: 0, flapLeverDeg: 0, leftDeg: 0, rightDeg: 0, ...change });
+const limit = (change: Numbers) => limitNow(at(change), AIRFRAME);
 
 describe('limit: the lowest that holds', () => {
   it.each([

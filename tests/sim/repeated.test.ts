@@ -102,14 +102,14 @@ describe('clearFault', () => {
   });
 
   it.each<[string, object, (s: State) => number, number, number]>([
-    ['slip', { kind: 'slip', side: 'left', ratio: 0, periodS: 1, onS: 0.5 }, (s) => s.leftSlip, 1, 0],
-    ['pointer stuck', { kind: 'pointer', side: 'left', mode: 'stuck' }, (s) => s.leftStuck, 1, 0],
+    ['slip', { kind: 'slip', side: 'left', ratio: 0, periodS: 1, onS: 0.5 }, (s) => s.latched.leftSlip, 1, 0],
+    ['pointer stuck', { kind: 'pointer', side: 'left', mode: 'stuck' }, (s) => s.latched.leftStuck, 1, 0],
     ['pointer bias', { kind: 'pointer', side: 'right', mode: 'bias', biasDeg: 2 }, (s) => s.rightBiasDeg, 2, 0],
-    ['pointer drift', { kind: 'pointer', side: 'right', mode: 'drift', driftDegPerS: 0.2 }, (s) => s.rightDriftDegPerS, 0.2, 0],
-    ['dead', { kind: 'dead' }, (s) => s.driveDead, 1, 0],
-    ['slow', { kind: 'slow', factor: 0.5 }, (s) => s.driveFactor, 0.5, 1],
-    ['runsOn', { kind: 'runsOn' }, (s) => s.contactorStuck, 1, 0],
-    ['leadingEdge', { kind: 'leadingEdge', stopsAt: 0.5 }, (s) => s.leadingEdgeStop, 0.5, 1],
+    ['pointer drift', { kind: 'pointer', side: 'right', mode: 'drift', driftDegPerS: 0.2 }, (s) => s.latched.rightDriftDegPerS, 0.2, 0],
+    ['dead', { kind: 'dead' }, (s) => s.latched.driveDead, 1, 0],
+    ['slow', { kind: 'slow', factor: 0.5 }, (s) => s.latched.driveFactor, 0.5, 1],
+    ['runsOn', { kind: 'runsOn' }, (s) => s.latched.contactorStuck, 1, 0],
+    ['leadingEdge', { kind: 'leadingEdge', stopsAt: 0.5 }, (s) => s.latched.leadingEdgeStop, 0.5, 1],
   ])('%s: in force before its tick, whole from it on', (_what, fault, term, ill, whole) => {
     const faults = [{ name: 'f', when: { atS: 1 }, ...fault }];
     expect(term(after(faults, [clear(2)], 200))).toBe(ill);
@@ -117,24 +117,24 @@ describe('clearFault', () => {
   });
 
   it('in the same tick the fault acts first, and nothing of it is left', () => {
-    expect(after([dead({ atS: 1 })], [clear(1)], 101).driveDead).toBe(0);
+    expect(after([dead({ atS: 1 })], [clear(1)], 101).latched.driveDead).toBe(0);
   });
 
   it('before the fault has acted it changes nothing, and the fault comes all the same', () => {
     const lag = { name: 'f', kind: 'lag', side: 'right', ratio: 0.5, when: { atS: 3 } };
     const other = { name: 'g', kind: 'lag', side: 'right', ratio: 0.8, when: { atS: 1 } };
-    expect(after([lag, other], [clear(2)], 250).rightRatio).toBe(0.8);
-    expect(after([lag, other], [clear(2)], 350).rightRatio).toBe(0.5);
+    expect(after([lag, other], [clear(2)], 250).latched.rightRatio).toBe(0.8);
+    expect(after([lag, other], [clear(2)], 350).latched.rightRatio).toBe(0.5);
   });
 
   it('a drive that has stopped for good stays so when another fault of it ends', () => {
-    expect(after([dead({ atS: 1 }), { name: 'g', kind: 'quits', when: { atS: 2 } }], [clear(3)], 400).driveDead).toBe(1);
+    expect(after([dead({ atS: 1 }), { name: 'g', kind: 'quits', when: { atS: 2 } }], [clear(3)], 400).latched.driveDead).toBe(1);
   });
 
   it('comes and goes: a lag three times, each ended two seconds on', () => {
     const faults = [{ name: 'f', kind: 'lag', side: 'right', ratio: 0, when: { heldS: 2 }, times: 3, everyS: 4 }];
     const events = [{ name: 'over', do: 'clearFault', fault: 'f', when: { after: 'f', delayS: 2 }, times: 3, everyS: 4 }];
-    const ratios = [199, 201, 399, 401, 599, 601, 799, 801, 999, 1001, 1201, 1601].map((ticks) => after(faults, events, ticks).rightRatio);
+    const ratios = [199, 201, 399, 401, 599, 601, 799, 801, 999, 1001, 1201, 1601].map((ticks) => after(faults, events, ticks).latched.rightRatio);
     expect(ratios).toEqual([1, 0, 0, 1, 1, 0, 0, 1, 1, 0, 1, 1]);
     const told = fly({ scenario: scenario({ faults, events }), airframe: AIRFRAME, seed: 1 }, HELD).events.filter(({ what }) => what === 'fault' || what === 'cleared');
     expect(told.map(({ what, atS }) => `${what} ${atS}`)).toEqual(['fault 2', 'cleared 4', 'fault 6', 'cleared 8', 'fault 10', 'cleared 12']);

@@ -3,7 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { actDue, watch } from '../../sim/agenda.js';
 import { agendaOf } from '../../sim/agenda-of.js';
-import { copyState, expand, hasActed, type Fixed, type State } from '../../sim/index.js';
+import { copyState, expand, hasActed, latch, withNumbers, type Fixed, type State } from '../../sim/index.js';
 import { FT } from '../../sim/units.js';
 import { AIRFRAME, scenario } from './bench.js';
 
@@ -14,13 +14,13 @@ function acting(when: object, values: Value[], ticks = values.length + 3, more: 
   const made = scenario({ events: [{ name: 'a', do: 'level', when }, ...more] });
   const world = expand(made, AIRFRAME, 1);
   const fixed: Fixed = { ...world.fixed, agenda: agendaOf(made, 1, 30000) };
-  const s = { ...world.state, ...values[0], heldTicks: 0 };
+  const s = withNumbers(world.state, { ...values[0], heldTicks: 0 });
   const told: string[] = [];
   for (let tick = 0; tick < ticks; tick += 1) {
-    const { driveDeg, casKt, heightM } = s;
+    const before = { driveDeg: s.driveDeg, casKt: s.casKt, heightM: s.heightM };
     actDue(s, fixed);
     Object.assign(s, values[Math.min(tick + 1, values.length - 1)]);
-    watch(s, fixed, driveDeg, casKt, heightM);
+    watch(s, fixed, before);
     s.tick += 1;
     for (const entry of fixed.agenda.inOrder) if (hasActed(s, fixed, entry) && !told.some((one) => one.startsWith(`${entry.name}@`))) told.push(`${entry.name}@${tick}`);
   }
@@ -109,11 +109,12 @@ describe('in one tick', () => {
     const s = (one: typeof made): number => {
       const { fixed, state: start } = expand(one, AIRFRAME, 1);
       const state = copyState(start);
-      state.pending0 = 0;
-      for (const entry of fixed.agenda.watched) state.done0 |= state.pending0 |= 1 << entry.place;
+      const all = fixed.agenda.watched.reduce((bits, { place }) => bits | 1 << place, 0);
+      latch(state, 'pending0', all);
+      latch(state, 'done0', all);
       state.tick = 10;
       actDue(state, fixed);
-      return state.selectedKt;
+      return state.latched.selectedKt;
     };
     expect([s(made), s(swapped)]).toEqual([160, 150]); // the later one of the file has the last word
   });

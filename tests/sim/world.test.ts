@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Act } from '../../sim/files/index.js';
-import { advance, expand, restore, run, snapshot, type Command, type State, type World } from '../../sim/index.js';
+import { advance, expand, numberOf, restore, run, snapshot, STATE_KEYS, type Command, type State, type StateKey, type World } from '../../sim/index.js';
 import { authorityNow } from '../../sim/score/facts.js';
 import { AIRFRAME, scenario } from './bench.js';
 
@@ -60,7 +60,7 @@ describe('a world', () => {
     fc.assert(fc.property(fc.constantFrom(...KINDS.filter((kind) => kind !== 'blowback')), log, (kind, commands) => {
       let off = 0;
       each(worldOf(kind), commands, (s, before) => {
-        off = s.drive === 0 || s.armed === 0 ? off + 1 : 0;
+        off = s.latched.drive === 0 || s.latched.armed === 0 ? off + 1 : 0;
         if (off > 16 && (s.leftDeg !== before.leftDeg || s.rightDeg !== before.rightDeg)) throw new Error(`moves ${off} ticks behind`);
       });
     }), { numRuns: 60 });
@@ -101,8 +101,9 @@ describe('a world', () => {
       const even = commands.filter(({ do: what }) => what !== 'turn' && what !== 'goAround');
       const right = advance(worldOf(kind, 'right'), even, SECONDS * 100).state;
       const left = advance(worldOf(kind, 'left'), even, SECONDS * 100).state;
-      for (const [key, value] of Object.entries(right)) {
-        const twin = left[swap(key) as keyof State];
+      for (const key of STATE_KEYS) {
+        const value = numberOf(right, key);
+        const twin = numberOf(left, swap(key) as StateKey);
         if (key === 'leadingEdge' || key === 'leadingEdgeGoing' || key === 'leadingEdgeStop') continue;
         const want = flips.includes(key) ? -value : value;
         if (twin + 0 !== want + 0) throw new Error(`${key}: ${value} against ${twin}`);
@@ -136,15 +137,15 @@ describe('onset and growth', () => {
   it.each(KINDS.filter((kind) => kind !== 'none'))('%s: onset is the first tick in force while the drive moves', (kind) => {
     const s = advance(worldOf(kind), held, 400).state;
     // Held 3 s from tick 0: looked at at the end of tick 299, acts in tick 300.
-    expect(s.onsetTick).toBe(300);
+    expect(s.latched.onsetTick).toBe(300);
   });
-  it('none without a fault', () => expect(advance(worldOf('none'), held, 3000).state.onsetTick).toBe(-1));
+  it('none without a fault', () => expect(advance(worldOf('none'), held, 3000).state.latched.onsetTick).toBe(-1));
   it('grows at the split rate of the prototype table: 0.160 deg/s after a disconnect at 154 kt from 6.4 deg', () => {
     const world = expand(scenario({
       start: { speedKt: 154, flapDeg: 6.43, altitudeFt: 3500, flapLeverDeg: 16 }, faults: [{ name: 'f', kind: 'disconnect', side: 'right', when: { atS: 0 } }],
     }), AIRFRAME, 1);
     const s = advance(world, held, 1000).state;
-    const rate = (s.leftDeg - s.rightDeg) / ((1000 - s.onsetTick) / 100);
+    const rate = (s.leftDeg - s.rightDeg) / ((1000 - s.latched.onsetTick) / 100);
     expect(Math.abs(rate - 0.16)).toBeLessThan(0.002);
     // And 25 % of roll authority is reached in 21.95 s, 50 % in 45.07 s of driving (prototype, 154 kt).
     expect(advance(world, held, 2195 + 20).state.leftDeg - 6.43).toBeCloseTo(3.498, 1);

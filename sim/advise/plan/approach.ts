@@ -131,7 +131,7 @@ export function flyApproach(request: PlanRequest, order: Order, place: Place, ap
     yield (x) => x.casKt <= kt + within;
   }
   function* gearDown(act: Do): Script {
-    if (s.gearLever === 1) return;
+    if (s.latched.gearLever === 1) return;
     yield (x) => x.casKt <= airframe.gear.operateKt;
     act({ do: 'setGear', to: 'down' });
     times.gearFrom = at();
@@ -148,7 +148,7 @@ export function flyApproach(request: PlanRequest, order: Order, place: Place, ap
     yield pause();
   }
   function* extend(act: Do, deg: number, speedKt: number): Script {
-    if (s.flapLeverDeg < deg) act({ do: 'setFlapLever', settingDeg: deg });
+    if (s.latched.flapLeverDeg < deg) act({ do: 'setFlapLever', settingDeg: deg });
     const leverS = at();
     yield pause();
     const [heatFrom, fromKt, fedFrom] = [s.motorHeat, s.casKt, fedTicks];
@@ -196,15 +196,15 @@ export function flyApproach(request: PlanRequest, order: Order, place: Place, ap
     s = x;
     groundM += (x.distanceM - distanceM) - windKt * (1852 / 3600) * (x.tick > 0 ? 0.01 : 0);
     distanceM = x.distanceM;
-    if (x.contactor !== 0) fedTicks += 1;
+    if (x.latched.contactor !== 0) fedTicks += 1;
     // Levelled off at the screen with something still to do.
     if (times.down !== null && x.pathSin === 0 && x.tick > times.down * 100 + 1 && (times.ready === null || x.gear < 1)) ranOut = true;
-    if (x.drive !== 0) limitKt = Math.min(limitKt, limitKtNow(x, airframe));
+    if (x.latched.drive !== 0) limitKt = Math.min(limitKt, limitKtNow(x, airframe));
     const last = course[course.length - 1];
-    if (last !== undefined && x.tick % KEEP_EVERY !== 0 && last.horn === x.horn) return;
+    if (last !== undefined && x.tick % KEEP_EVERY !== 0 && last.horn === x.latched.horn) return;
     course.push({
       atS: x.tick / 100, groundNm: groundM / 1852, altitudeFt: x.heightM / FT, speedKt: x.casKt, flapDeg: x.driveDeg,
-      tlaDeg: x.leftLive === 1 ? x.leftTlaDeg : x.rightTlaDeg, horn: x.horn as 0 | 1 | 2, motorOn: x.contactor !== 0, gear: x.gear,
+      tlaDeg: x.latched.leftLive === 1 ? x.leftTlaDeg : x.rightTlaDeg, horn: x.latched.horn as 0 | 1 | 2, motorOn: x.latched.contactor !== 0, gear: x.gear,
       motorHeat: x.motorHeat / fixed.drive.cutOut, fuelKg: x.fuelKg,
     });
   };

@@ -27,18 +27,18 @@ const switchOff = (act: Do, fixed: Fixed, way: 'extend' | 'retract'): void =>
   act((way === 'extend' ? fixed.drive.extendSwitch : fixed.drive.retractSwitch) === 'sprung' ? { do: 'releaseDrive' } : { do: 'setDrive', to: 'off' });
 
 export const pause = (): ReturnType<typeof seconds> => seconds(PAUSE_S);
-const atRest = (s: State): boolean => s.contactor === 0 && s.rateDegPerS === 0;
+const atRest = (s: State): boolean => s.latched.contactor === 0 && s.rateDegPerS === 0;
 
 /** Drives to a setting, either way. */
 export function* driveTo(act: Do, fixed: Fixed, now: () => State, settingDeg: number, held: (h: Held) => void): Script {
   const way = settingDeg > now().driveDeg ? 'extend' : 'retract';
   const isThere = (s: State): boolean => (way === 'extend' ? s.driveDeg >= settingDeg - COAST_DEG : s.driveDeg <= settingDeg + COAST_DEG);
-  const isHot = (s: State): boolean => s.cutOutOpen === 1 || s.motorHeat >= fixed.drive.cutOut - HEAT_ROOM;
+  const isHot = (s: State): boolean => s.latched.cutOutOpen === 1 || s.motorHeat >= fixed.drive.cutOut - HEAT_ROOM;
   const h: Held = { fromS: now().tick / 100, toS: 0, restS: 0 };
   while (!isThere(now())) {
     if (isHot(now())) {
       const restFrom = now().tick;
-      yield (s) => s.cutOutOpen === 0 && s.motorHeat < fixed.drive.reset;
+      yield (s) => s.latched.cutOutOpen === 0 && s.motorHeat < fixed.drive.reset;
       h.restS += (now().tick - restFrom) / 100;
     }
     switchOn(act, fixed, way);
@@ -64,7 +64,7 @@ export function* firstTouch(act: Do, fixed: Fixed, now: () => State, touched: (a
 
 /** Guard open, armed. */
 export function* makeReady(act: Do, now: () => State): Script {
-  if (now().guardOpen === 0) {
+  if (now().latched.guardOpen === 0) {
     act({ do: 'openGuard' });
     yield pause();
   }

@@ -55,18 +55,18 @@ export function plannedAndFlown(record: RunRecord): FlownItem[] | null {
   rowsOf(request, log, record.end.tick, 1, (s) => {
     const tick = s.tick - 1;
     if (begin !== null && tick < begin) seen.beginNm = (s.distanceM - windMps * s.tick / 100) / 1852;
-    if (s.flapLeverDeg !== lever) {
-      lever = s.flapLeverDeg;
+    if (s.latched.flapLeverDeg !== lever) {
+      lever = s.latched.flapLeverDeg;
       if (!seen.levers.has(lever)) seen.levers.set(lever, s.casKt);
       if (lever === landing && seen.landingLever === null) seen.landingLever = tick;
     }
-    if (s.settingNext > seen.arrivals) {
-      seen.arrivals = s.settingNext;
-      if (s.settingNext >= task.settings.length) seen.lastThere = tick;
+    if (s.latched.settingNext > seen.arrivals) {
+      seen.arrivals = s.latched.settingNext;
+      if (s.latched.settingNext >= task.settings.length) seen.lastThere = tick;
     }
-    if (seen.gearTick === null && s.gearLever === 1) seen.gearTick = tick;
-    if (s.contactor > 0) seen.fedTicks += 1;
-    if (s.horn > seen.worst) seen.worst = s.horn as 0 | 1 | 2;
+    if (seen.gearTick === null && s.latched.gearLever === 1) seen.gearTick = tick;
+    if (s.latched.contactor > 0) seen.fedTicks += 1;
+    if (s.latched.horn > seen.worst) seen.worst = s.latched.horn as 0 | 1 | 2;
     if (s.pathSin < 0 && s.tick > 0) {
       seen.downFt += (heightM - s.heightM) / FT;
       seen.downTicks += 1;

@@ -19,7 +19,7 @@ export interface Steady {
 export function flowKgPerH(n: FlightNumbers, { speedKt, altitudeFt, flapDeg, leadingEdge, gear, liveEngines }: Steady): number {
   const heightM = altitudeFt * FT;
   const q = dynamicPressure(tasOfCas(speedKt, heightM), heightM);
-  const thrustN = drag(n, { leadingEdge, gear, leftLive: 1, rightLive: liveEngines === 2 ? 1 : 0 }, flapDeg, flapDeg, q, n.weightN);
+  const thrustN = drag(n, { leadingEdge, gear, latched: { leftLive: 1, rightLive: liveEngines === 2 ? 1 : 0 } }, flapDeg, flapDeg, q, n.weightN);
   return 3600 * (thrustN * n.fuelKgPerNs + n.fuelBaseKgPerS * liveEngines);
 }
 

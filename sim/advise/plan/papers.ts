@@ -59,7 +59,7 @@ export function papersOf({ airframe, massT, icing, altitudeFt, divertFt, liveEng
 export function slowsKtPerS({ flight }: Prepared, { speedKt, altitudeFt, flapDeg, leadingEdge, gear, liveEngines }: Steady): number {
   const heightM = altitudeFt * FT;
   const tasMps = tasOfCas(speedKt, heightM);
-  const dragN = drag(flight, { leadingEdge, gear, leftLive: 1, rightLive: liveEngines === 2 ? 1 : 0 }, flapDeg, flapDeg, dynamicPressure(tasMps, heightM), flight.weightN);
+  const dragN = drag(flight, { leadingEdge, gear, latched: { leftLive: 1, rightLive: liveEngines === 2 ? 1 : 0 } }, flapDeg, flapDeg, dynamicPressure(tasMps, heightM), flight.weightN);
   const idleN = thrustAvailable(flight, pressureRatio(heightM), tasMps / soundSpeed(heightM)) * (flight.leverMap[0]?.fraction ?? 0) * liveEngines;
   // Calibrated falls as true does, in the proportion of the two.
   return (dragN - idleN) / flight.massKg / KT * (speedKt * KT / tasMps);

@@ -1,6 +1,6 @@
 /** Back in, flown by the nominal pilot: accelerate first, then the lever, then the switch, which may stay where it is put. */
 import { limitKtNow, manoeuvreKt } from '../../marks.js';
-import { copyState, type State } from '../../state.js';
+import { copyState, latch, type State } from '../../state.js';
 import type { Approach } from './approach.js';
 import { worldOf, wholeKt } from './approach.js';
 import { driveTo, makeReady, pause, type Held } from './drive.js';
@@ -44,9 +44,10 @@ export function flyRetraction(request: PlanRequest, out: Approach): Retraction {
   from.tick = 0;
   from.heightM = base.state.heightM;
   from.pathSin = 0;
-  from.gear = from.gearLever = 0;
-  from.endTick = -1;
-  from.endWhy = 0;
+  from.gear = 0;
+  latch(from, 'gearLever', 0);
+  latch(from, 'endTick', -1);
+  latch(from, 'endWhy', 0);
   let s = from;
   const now = (): State => s;
   let fedTicks = 0;
@@ -70,8 +71,8 @@ export function flyRetraction(request: PlanRequest, out: Approach): Retraction {
   }
   const { state, done } = flyScript({ fixed, state: from }, script, (x) => {
     s = x;
-    if (x.contactor !== 0) fedTicks += 1;
-    if (x.drive !== 0) limitKt = Math.min(limitKt, limitKtNow(x, airframe));
+    if (x.latched.contactor !== 0) fedTicks += 1;
+    if (x.latched.drive !== 0) limitKt = Math.min(limitKt, limitKtNow(x, airframe));
   });
   return { steps, totalS: state.tick / 100, whole: done };
 }

@@ -25,7 +25,7 @@ export function aroundBegun(fixed: Fixed): Watcher {
         toldTick = s.tick - 1;
         ticks = ticksOf(told.withinS);
       }
-      if (aroundTick < 0 && s.goAround === 1) aroundTick = s.tick - 1;
+      if (aroundTick < 0 && s.latched.goAround === 1) aroundTick = s.tick - 1;
     },
     items() {
       const open = toldTick < 0 || (aroundTick < 0 && endTick <= toldTick + ticks);
@@ -45,12 +45,12 @@ export function aroundGear(): Watcher {
   return {
     see(s) {
       if (aroundTick < 0) {
-        if (s.goAround === 1) { aroundTick = s.tick - 1; wasDown = leverBefore === 1; }
-        leverBefore = s.gearLever;
+        if (s.latched.goAround === 1) { aroundTick = s.tick - 1; wasDown = leverBefore === 1; }
+        leverBefore = s.latched.gearLever;
         if (aroundTick < 0) return;
       }
       if (climbTick < 0 && s.pathSin > CLIMBS) climbTick = s.tick - 1;
-      if (upTick < 0 && s.gearLever === 0) upTick = s.tick - 1;
+      if (upTick < 0 && s.latched.gearLever === 0) upTick = s.tick - 1;
     },
     items() {
       const kept = upTick >= 0 && climbTick >= 0 && upTick >= climbTick && upTick - climbTick <= GEAR_TICKS;
@@ -67,9 +67,9 @@ export function aroundHeight(fixed: Fixed, safeFt: number): Watcher {
   let heightFt = 0;
   return {
     see(s) {
-      if (aroundTick < 0 && s.goAround === 1) aroundTick = s.tick - 1;
-      if (aroundTick < 0 || pressTick >= 0 || s.pressTick < aroundTick) return;
-      pressTick = s.pressTick;
+      if (aroundTick < 0 && s.latched.goAround === 1) aroundTick = s.tick - 1;
+      if (aroundTick < 0 || pressTick >= 0 || s.latched.pressTick < aroundTick) return;
+      pressTick = s.latched.pressTick;
       heightFt = (s.heightM - fixed.groundM) / FT;
     },
     items: () => [itemOf('aroundHeight', pressTick < 0 ? null : heightFt >= safeFt, pressTick, { value: heightFt, limit: safeFt, unit: 'ft' })],

@@ -18,14 +18,14 @@ export function leverFirst(fixed: Fixed, { procedure }: Airframe): Watcher {
   let stood = { value: 0, limit: 0 };
   return {
     see(s) {
-      if (s.pressTick === pressTick) return;
-      pressTick = s.pressTick;
-      const setting = fixed.task.settings[s.settingNext];
-      if (setting === undefined || s.drive === 0 || ok === false) return;
-      if (procedure.firstTouch === 'beforeLever' && s.drive > 0 && s.pressLeadingEdge === 0) return;
-      ok = s.drive > 0 ? s.flapLeverDeg >= setting : s.flapLeverDeg <= setting;
+      if (s.latched.pressTick === pressTick) return;
+      pressTick = s.latched.pressTick;
+      const setting = fixed.task.settings[s.latched.settingNext];
+      if (setting === undefined || s.latched.drive === 0 || ok === false) return;
+      if (procedure.firstTouch === 'beforeLever' && s.latched.drive > 0 && s.latched.pressLeadingEdge === 0) return;
+      ok = s.latched.drive > 0 ? s.latched.flapLeverDeg >= setting : s.latched.flapLeverDeg <= setting;
       at = s.tick - 1;
-      stood = { value: s.flapLeverDeg, limit: setting };
+      stood = { value: s.latched.flapLeverDeg, limit: setting };
     },
     items: () => [itemOf('leverFirst', ok, at, { ...stood, unit: 'deg' })],
   };
@@ -60,12 +60,12 @@ export function leadingEdgeOut(): Watcher {
     see(s) {
       if (s.leadingEdge === 0) { wasIn = true; inDeg = s.driveDeg; }
       if (wasIn && ok !== false && s.leadingEdge < 1 && s.driveDeg > inDeg + TOUCH_DEG) { ok = false; at = s.tick - 1; outPct = 100 * s.leadingEdge; }
-      if (s.pressTick === pressTick) return;
-      pressTick = s.pressTick;
-      if (!wasIn || s.pressLeadingEdge === 0 || s.drive <= 0 || ok === false) return;
-      ok = s.pressLeadingEdge >= 1;
+      if (s.latched.pressTick === pressTick) return;
+      pressTick = s.latched.pressTick;
+      if (!wasIn || s.latched.pressLeadingEdge === 0 || s.latched.drive <= 0 || ok === false) return;
+      ok = s.latched.pressLeadingEdge >= 1;
       at = s.tick - 1;
-      outPct = 100 * s.pressLeadingEdge;
+      outPct = 100 * s.latched.pressLeadingEdge;
     },
     items: () => [itemOf('leadingEdgeOut', ok, at, { value: outPct, limit: 100, unit: '%' })],
   };
@@ -77,9 +77,9 @@ export function bothThere(fixed: Fixed, from: number): Watcher {
   const arrivals: { readonly tick: number; readonly offDeg: number }[] = [];
   return {
     see(s) {
-      if (s.settingNext === settingNext) return;
+      if (s.latched.settingNext === settingNext) return;
       const setting = fixed.task.settings[settingNext] as number;
-      settingNext = s.settingNext;
+      settingNext = s.latched.settingNext;
       arrivals.push({ tick: s.tick - 1, offDeg: Math.max(Math.abs(leftPointer(s, fixed.noise) - setting), Math.abs(rightPointer(s, fixed.noise) - setting)) });
     },
     items({ splitCallTick }) {

@@ -9,9 +9,9 @@ export function motorDuty(): Watcher {
   let opened = false;
   return {
     see(s) {
-      if (s.contactor === 0) return;
+      if (s.latched.contactor === 0) return;
       if (s.motorHeat > hottest) { hottest = s.motorHeat; at = s.tick - 1; }
-      if (s.cutOutOpen === 1) opened = true;
+      if (s.latched.cutOutOpen === 1) opened = true;
     },
     items: () => [itemOf('motorDuty', at < 0 ? null : !opened, at, { value: 100 * hottest, limit: 100, unit: '%' })],
   };
@@ -28,9 +28,9 @@ export function hornMet(fixed: Fixed): Watcher {
   let around = false;
   return {
     see(s) {
-      if (s.goAround === 1) around = true;
+      if (s.latched.goAround === 1) around = true;
       if (fixed.otherFlies || around) return;
-      sounding = s.horn !== 0 && s.gearLever === 0 ? sounding + 1 : 0;
+      sounding = s.latched.horn !== 0 && s.latched.gearLever === 0 ? sounding + 1 : 0;
       if (sounding > longest) { longest = sounding; at = s.tick - sounding; }
     },
     items: () => [itemOf('hornMet', longest === 0 ? null : longest <= MET_TICKS, at, { value: longest / 100, limit: MET_TICKS / 100, unit: 's' })],

@@ -8,7 +8,7 @@ const NOTHING_TICKS = 300;
 const BACK_TICKS = 3000;
 
 /** How far the lever stands from the side that is further from it, deg. */
-const gapDeg = (s: State): number => Math.max(Math.abs(s.flapLeverDeg - s.leftDeg), Math.abs(s.flapLeverDeg - s.rightDeg));
+const gapDeg = (s: State): number => Math.max(Math.abs(s.latched.flapLeverDeg - s.leftDeg), Math.abs(s.latched.flapLeverDeg - s.rightDeg));
 
 /** Lever moved and nothing follows: it goes back to what the flaps have reached before the standby drive is armed, within 30 s. */
 export function lossFound(): Watcher {
@@ -20,14 +20,14 @@ export function lossFound(): Watcher {
   let armTick = -1;
   return {
     see(s) {
-      if (s.mainDrive === 1) worked = true;
-      if (worked && s.mainDrive === 0) lost = true;
+      if (s.latched.mainDrive === 1) worked = true;
+      if (worked && s.latched.mainDrive === 0) lost = true;
       if (!lost) return;
-      const ahead = s.flapLeverDeg > Math.min(s.leftDeg, s.rightDeg) + ARRIVAL_DEG;
-      waited = ahead && s.armed === 0 ? waited + 1 : 0;
+      const ahead = s.latched.flapLeverDeg > Math.min(s.leftDeg, s.rightDeg) + ARRIVAL_DEG;
+      waited = ahead && s.latched.armed === 0 ? waited + 1 : 0;
       if (shownTick < 0 && waited >= NOTHING_TICKS) shownTick = s.tick - 1;
       if (shownTick >= 0 && backTick < 0 && !ahead) backTick = s.tick - 1;
-      if (armTick < 0 && s.armed === 1) armTick = s.tick - 1;
+      if (armTick < 0 && s.latched.armed === 1) armTick = s.tick - 1;
     },
     items() {
       const asked = lost && (armTick >= 0 || shownTick >= 0);
@@ -47,11 +47,11 @@ export function returnHandled(): Watcher {
   let offDeg = 0;
   return {
     see(s) {
-      if (was === 0 && s.mainDrive === 1) back = true;
-      was = s.mainDrive;
+      if (was === 0 && s.latched.mainDrive === 1) back = true;
+      was = s.latched.mainDrive;
       const gap = before;
       before = gapDeg(s);
-      if (!back || at >= 0 || s.armed === 1 || s.contactor !== 0 || s.rateDegPerS !== 0) return;
+      if (!back || at >= 0 || s.latched.armed === 1 || s.latched.contactor !== 0 || s.rateDegPerS !== 0) return;
       at = s.tick - 1;
       offDeg = gap ?? before;
     },

@@ -43,8 +43,8 @@ function worst() {
 function asks(fixed: Fixed): (s: State) => boolean {
   let around = false;
   return (s) => {
-    if (s.goAround === 1) around = true;
-    return !around && !fixed.otherFlies && s.splitCallTick < 0;
+    if (s.latched.goAround === 1) around = true;
+    return !around && !fixed.otherFlies && s.latched.splitCallTick < 0;
   };
 }
 
@@ -59,9 +59,9 @@ export function speedKept(fixed: Fixed, airframe: Airframe, icing: boolean): Wat
     see(s) {
       const now = outKt(s);
       if (!asked(s)) return;
-      if (s.drive <= 0 || s.contactor === 0) return;
+      if (s.latched.drive <= 0 || s.latched.contactor === 0) return;
       // Of the whole step: who pauses between two settings goes on at the same speed.
-      if (s.settingNext !== step) { step = s.settingNext; kt = now; }
+      if (s.latched.settingNext !== step) { step = s.latched.settingNext; kt = now; }
       const over = s.casKt - (kt + ABOVE_KT);
       const under = kt - BELOW_KT - s.casKt;
       if (over > under) found.note(over, s.casKt, kt + ABOVE_KT, s.tick - 1);
@@ -81,8 +81,8 @@ export function slowAfter(fixed: Fixed, airframe: Airframe, icing: boolean): Wat
     see(s) {
       const bound = outKt(s) - BELOW_KT;
       if (!asked(s)) return;
-      if (s.drive > 0) driven = true;
-      if (!driven || s.drive !== 0 || s.settingNext >= fixed.task.settings.length) return;
+      if (s.latched.drive > 0) driven = true;
+      if (!driven || s.latched.drive !== 0 || s.latched.settingNext >= fixed.task.settings.length) return;
       found.note(bound - s.casKt, s.casKt, bound, s.tick - 1);
     },
     items: () => [found.item('slowAfter')],
@@ -95,11 +95,11 @@ export function speedFirst(fixed: Fixed, airframe: Airframe, icing: boolean): Wa
   let leverDeg: number | null = null;
   return {
     see(s) {
-      const before = leverDeg ?? s.flapLeverDeg;
-      leverDeg = s.flapLeverDeg;
-      if (s.flapLeverDeg >= before || fixed.otherFlies || Math.max(s.leftDeg, s.rightDeg) <= s.flapLeverDeg + ARRIVAL_DEG) return;
-      if (!airframe.settings.some(({ deg }) => deg === s.flapLeverDeg)) return;
-      const bound = manoeuvreKt(airframe, fixed, s.flapLeverDeg, icing) - BELOW_KT;
+      const before = leverDeg ?? s.latched.flapLeverDeg;
+      leverDeg = s.latched.flapLeverDeg;
+      if (s.latched.flapLeverDeg >= before || fixed.otherFlies || Math.max(s.leftDeg, s.rightDeg) <= s.latched.flapLeverDeg + ARRIVAL_DEG) return;
+      if (!airframe.settings.some(({ deg }) => deg === s.latched.flapLeverDeg)) return;
+      const bound = manoeuvreKt(airframe, fixed, s.latched.flapLeverDeg, icing) - BELOW_KT;
       found.note(bound - s.casKt, s.casKt, bound, s.tick - 1);
     },
     items: () => [found.item('speedFirst')],

@@ -39,10 +39,10 @@ export function secondLook(fixed: Fixed): Watcher {
   let before = { left: 0, right: 0 };
   return {
     see(s) {
-      if (s.releaseTick !== releaseTick) { releaseTick = s.releaseTick; moves = false; }
+      if (s.latched.releaseTick !== releaseTick) { releaseTick = s.latched.releaseTick; moves = false; }
       const fast = Math.abs(s.leftDeg - before.left - (s.rightDeg - before.right)) * 100 > MOVES_DEG_PER_S;
-      if (releaseTick >= 0 && s.drive === 0 && s.tick >= releaseTick + REST_TICKS && s.tick <= releaseTick + LOOK_TICKS && fast) moves = true;
-      movingCallTick = s.movingCallTick;
+      if (releaseTick >= 0 && s.latched.drive === 0 && s.tick >= releaseTick + REST_TICKS && s.tick <= releaseTick + LOOK_TICKS && fast) moves = true;
+      movingCallTick = s.latched.movingCallTick;
       before = { left: s.leftDeg, right: s.rightDeg };
     },
     items(facts) {
@@ -63,10 +63,10 @@ export function leftAlone(fixed: Fixed): Watcher {
   let onJam = -1;
   return {
     see(s) {
-      if (s.limiterTripped === 1 && (s.leftJam === 1 || s.rightJam === 1)) jammed = true;
-      if (s.releaseTick !== releaseTick) { releaseTick = s.releaseTick; again = -1; presses = 0; }
-      if (s.pressTick === pressTick) return;
-      pressTick = s.pressTick;
+      if (s.latched.limiterTripped === 1 && (s.latched.leftJam === 1 || s.latched.rightJam === 1)) jammed = true;
+      if (s.latched.releaseTick !== releaseTick) { releaseTick = s.latched.releaseTick; again = -1; presses = 0; }
+      if (s.latched.pressTick === pressTick) return;
+      pressTick = s.latched.pressTick;
       if (releaseTick >= 0 || jammed) presses += 1;
       if (releaseTick >= 0 && again < 0) again = pressTick;
       if (jammed && onJam < 0) onJam = pressTick;
@@ -86,8 +86,8 @@ export function leftAsIs(fixed: Fixed): Watcher {
   let changed = -1;
   return {
     see(s) {
-      const now = { lever: s.flapLeverDeg, guard: s.guardOpen, arm: s.armed };
-      if (s.releaseTick !== releaseTick) { releaseTick = s.releaseTick; changed = -1; }
+      const now = { lever: s.latched.flapLeverDeg, guard: s.latched.guardOpen, arm: s.latched.armed };
+      if (s.latched.releaseTick !== releaseTick) { releaseTick = s.latched.releaseTick; changed = -1; }
       else if (releaseTick >= 0 && changed < 0 && (now.lever !== stood.lever || now.guard !== stood.guard || now.arm !== stood.arm)) changed = s.tick - 1;
       stood = now;
     },
