@@ -77,9 +77,9 @@ function stepped({ start, kept, clock, running, log, marks, seq, over, endTick }
   return settle({ start, world, kept: keep(kept, { world, stampMs }), clock, running, log, marks, seq, over, endTick });
 }
 
-/** Whether an event that freezes acted on the way from one world to a later one. */
+/** Whether an event that freezes acted on the way from one world to a later one: nothing acts without a latch. */
 const freezes = ({ fixed, state }: World, later: World): boolean =>
-  fixed.agenda.entries.some((entry) => entry.event?.do === 'freeze' && hasActed(later.state, fixed, entry) && !hasActed(state, fixed, entry));
+  state.latched !== later.state.latched && fixed.agenda.entries.some((entry) => entry.event?.do === 'freeze' && hasActed(later.state, fixed, entry) && !hasActed(state, fixed, entry));
 
 /** Steps to the tick in which a freeze acted, lets a sprung switch go and stops the clock there, not at the frame. */
 function freeze(session: Session, due: number, stampMs: number): Session {

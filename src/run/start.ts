@@ -1,5 +1,5 @@
 /** Starts a drill: one stream of frames and inputs, scanned into sessions, drawn once a frame. */
-import { map, merge, scan, Subject, takeWhile, type Observable } from 'rxjs';
+import { scan, Subject, Subscription, type Observable } from 'rxjs';
 import { ready } from '../../sim/files/index.js';
 import { expand, isOfFlying } from '../../sim/index.js';
 import { frames } from '../clock/frames.js';
@@ -26,13 +26,9 @@ export function startDrill(options: DrillOptions, frame$: Observable<number> = f
   let joined = false;
   const watchers = new Set<Parameters<RunningDrill['onSession']>[0]>();
   const input$ = new Subject<Entry>();
+  const flying = new Subscription();
 
   const training = scenario.training === true && scenario.recognition === undefined;
-  const live$ = merge(input$, frame$.pipe(map((stampMs): Entry => ({ what: 'frame', stampMs })))).pipe(
-    scan((live: Live | null, entry: Entry) => enterLive(live, entry, first), null),
-    takeWhile((live) => live === null || live.session.over === null, true),
-  );
-
   const draws = new Set<Parameters<RunningDrill['onPicture']>[0]>();
   const ends = new Set<Parameters<RunningDrill['onEnd']>[0]>();
   let drawn: unknown = null;
@@ -41,13 +37,13 @@ export function startDrill(options: DrillOptions, frame$: Observable<number> = f
   let record: ReturnType<typeof recordOf> | null = null;
   let now: Live | null = null;
 
-  live$.subscribe((live) => {
+  const see = (live: Live | null): void => {
     now = live;
     if (live === null) return;
     const { session, cues, cover, stampMs } = live;
     const coverOpen = coverIsOpen(cover, stampMs);
     // An act alone changes nothing that can be seen: the next frame steps it.
-    if (session.world !== drawn || session.running !== running || coverOpen === covered) {
+    if (draws.size > 0 && (session.world !== drawn || session.running !== running || coverOpen === covered)) {
       drawn = session.world;
       running = session.running;
       covered = !coverOpen;
@@ -58,11 +54,14 @@ export function startDrill(options: DrillOptions, frame$: Observable<number> = f
       });
       for (const draw of draws) draw(picture);
     }
-    for (const see of watchers) see(session);
+    for (const watch of watchers) watch(session);
     if (session.over === null) return;
+    flying.unsubscribe();
     record = recordOf(session, options, hands, resized, joined);
     for (const end of ends) end(record);
-  });
+  };
+  flying.add(input$.pipe(scan((live: Live | null, entry: Entry) => enterLive(live, entry, first), null)).subscribe(see));
+  flying.add(frame$.subscribe((stampMs) => { input$.next({ what: 'frame', stampMs }); }));
 
   const put = (entry: Entry): void => {
     if (entry.what === 'act') hands.add(entry.hand);

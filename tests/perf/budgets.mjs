@@ -7,7 +7,7 @@ export const BUDGETS = [
   { id: 'step', what: 'advance, 2 ticks a call (a frame) / the same step in place', way: 'most', aim: 1.2, fails: 1.5 },
   { id: 'step100', what: 'advance, 100 ticks a call / the same step in place', way: 'most', aim: 1.2, fails: 1.5 },
   { id: 'twin', what: 'advance, 2 ticks a call / the whole tick in C++ -O2, hashes equal', way: 'most', aim: 1.5, fails: 2.5 },
-  { id: 'stream', what: "the app's stream, pictures and all / calling advance directly", way: 'most', aim: 1.2, fails: 2 },
+  { id: 'stream', what: "the app's stream of sessions / calling advance directly", way: 'most', aim: 1.2, fails: 2 },
   { id: 'bytes', what: 'bytes made a tick, 2 ticks a call', way: 'most', aim: 240, fails: 600, unit: 'B' },
   { id: 'sweep', what: 'sweep on 2 workers / on 1, hashes equal, times faster', way: 'least', aim: 1.8, fails: 1.6 },
   { id: 'start', what: 'start of the built command line / node -e 0', way: 'most', aim: 1.8, fails: 2.2 },

@@ -5,4 +5,4 @@ export * from '../../sim/index.js';
 export { airframeSchema, ready, scenarioSchema } from '../../sim/files/index.js';
 export { startDrill } from '../../src/run/start.js';
 export { file, frame, startSession } from '../../src/run/session.js';
-export { Subject } from 'rxjs';
+export { Observable } from 'rxjs';

@@ -1,4 +1,4 @@
-// The app's own stream (frames and acts in, sessions and pictures out) against calling `advance` for the same ticks, and every input
+// The app's own stream (frames and acts in, sessions out; a picture is made where somebody draws it, and counts into a frame's script) against calling `advance` for the same ticks, and every input
 // looked for in the tick that holds its stamp, however late it came.
 import { median, spreadOf, turnAbout } from './timing.mjs';
 import { model } from './model.mjs';
@@ -14,28 +14,30 @@ const device = { hand: 'key', kinds: ['key'] };
 
 /** A drill with its frames fed by hand. */
 function opened({ sim, airframe, own }) {
-  const frame$ = new sim.Subject();
+  // As the page's own frames come: straight to who listens.
+  let feed;
+  const frame$ = new sim.Observable((listener) => { feed = (stampMs) => { listener.next(stampMs); }; });
   const scenario = own(KEYS);
   const drill = sim.startDrill({ scenario, airframe, seed: 1, device, gauge: {}, app: 'bench' }, frame$);
   let session = null;
   drill.onSession((now) => { session = now; });
-  return { frame$, drill, now: () => session, world: () => sim.expand(scenario, airframe, 1) };
+  return { feed: (stampMs) => feed(stampMs), drill, now: () => session, world: () => sim.expand(scenario, airframe, 1) };
 }
 
 /** One drill that runs and runs, as in a page: each round is the next stretch of it, and the same stretch by `advance`. */
 export async function stream({ spoil }) {
   const on = await model();
   const { sim } = on;
-  const { frame$, drill, now, world: first } = opened(on);
+  const { feed, drill, now, world: first } = opened(on);
   let world = first();
   let frames = 0;
   let at = 0;
-  frame$.next(START_MS);
+  feed(START_MS);
   const acts = [{ do: 'openGuard' }, { do: 'arm' }, { do: 'holdDrive', way: 'extend' }];
   const log = acts.map((act, seq) => ({ ...act, tick: seq, rank: 2, seq }));
   acts.forEach((act, tick) => { drill.act(START_MS + 10 * tick + 1, act, 'key'); });
   const streamed = () => {
-    for (let count = 0; count < STRETCH; count += 1) frame$.next(START_MS + (frames += 1) * FRAME_MS);
+    for (let count = 0; count < STRETCH; count += 1) feed(START_MS + (frames += 1) * FRAME_MS);
   };
   const directly = () => {
     for (let count = 0; count < STRETCH; count += 1) {
@@ -55,12 +57,12 @@ export async function stream({ spoil }) {
 /** Acts at stamps anywhere in a frame, each handed over up to 14 ms late, some behind the frame that stepped their tick. */
 export async function ticks({ wrong }) {
   const on = await model();
-  const { frame$, drill, now } = opened(on);
+  const { feed, drill, now } = opened(on);
   const acts = [];
   let dice = 20261125;
   const uniform = () => (dice = (dice * 48271) % 2147483647) / 2147483647;
   let acted = 0;
-  frame$.next(START_MS);
+  feed(START_MS);
   drill.act(START_MS + 1, { do: 'openGuard' }, 'key');
   drill.act(START_MS + 2, { do: 'arm' }, 'key');
   for (let at = 1; at <= FRAMES && now().over === null; at += 1) {
@@ -75,7 +77,7 @@ export async function ticks({ wrong }) {
       drill.act(pressed + (wrong ? 10 : 0), what, 'key');
     };
     if (!late) hand();
-    frame$.next(stamp);
+    feed(stamp);
     if (late) hand();
   }
   const { log, marks } = now();
