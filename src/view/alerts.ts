@@ -15,10 +15,11 @@ export function alerts(frame: Frame): Part {
     show(now) {
       const all = alertsOf(now);
       const state = all.map(({ title, detail }) => title + detail).join();
-      if (state === drawn) return;
+      if (state === drawn) return false;
       drawn = state;
       for (const old of node.removeChildren()) old.destroy({ children: true });
       for (const one of fitting(all, frame, at.alerts.w)) node.addChild(one);
+      return true;
     },
   };
 }

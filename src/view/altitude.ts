@@ -12,16 +12,19 @@ export function altitude(frame: Frame): Part {
   words.place(place.x, place.y + place.h);
   // A wedge beside the figures, up or down; none while level.
   const way = new Graphics().poly([-5, 4, 0, -5, 5, 4]).fill({ color: ink.ink });
-  node.addChild(words.node, way);
+  const moving = new Container();
+  moving.addChild(words.node, way);
   return {
-    node,
+    node, moving,
     show(now) {
-      words.node.visible = !now.blank;
+      moving.visible = !now.blank;
       words.say(feet(Math.round(now.altitudeFt / 10) * 10));
-      way.visible = !now.blank && now.path !== 'level';
-      if (!way.visible) return;
-      way.scale.y = now.path === 'down' ? -1 : 1;
-      way.position.set(place.x + words.node.width + 12, place.y + place.h - at.type.value * 0.6);
+      way.visible = now.path !== 'level';
+      if (way.visible) {
+        way.scale.y = now.path === 'down' ? -1 : 1;
+        way.position.set(place.x + words.node.width + 12, place.y + place.h - at.type.value * 0.6);
+      }
+      return false;
     },
   };
 }

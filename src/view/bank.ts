@@ -39,18 +39,21 @@ export function bank(frame: Frame): Part {
   wing.position.set(x, y);
   const mark = new Graphics();
   const hand = new Graphics();
-  node.addChild(still, wing, hand, mark, heading.node);
+  node.addChild(still);
+  const moving = new Container();
+  moving.addChild(wing, hand, mark, heading.node);
   hand.roundRect(-9, -9, 18, 18, 5).fill({ color: ink.sheet }).stroke({ width: 2, color: ink.accent });
   mark.poly([0, -8, 5, 0, 0, 8, -5, 0]).fill({ color: ink.ink });
   return {
-    node,
+    node, moving,
     show(now: Picture) {
-      for (const one of [wing, mark, heading.node]) one.visible = !now.blank;
-      hand.visible = !now.blank && !now.autopilot;
+      moving.visible = !now.blank;
+      hand.visible = !now.autopilot;
       heading.say(`hdg ${headingFigures(now.headingDeg)}`);
       wing.rotation = radians(now.bankDeg);
       mark.position.set(x + now.control * reach, trackY);
       hand.position.set(x + now.handControl * reach, trackY);
+      return false;
     },
   };
 }

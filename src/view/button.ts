@@ -5,7 +5,8 @@ import type { Rect } from './place.js';
 
 export interface Button {
   readonly node: Container;
-  set(on: boolean): void;
+  /** @returns whether it looks different now */
+  set(on: boolean): boolean;
 }
 
 export function button(words: string, { x, y, w, h }: Rect, { at, ink }: Frame, size = at.type.small): Button {
@@ -24,10 +25,11 @@ export function button(words: string, { x, y, w, h }: Rect, { at, ink }: Frame, 
   return {
     node,
     set(on) {
-      if (on === drawn) return;
+      if (on === drawn) return false;
       drawn = on;
       box.clear().roundRect(x + 0.75, y + 0.75, w - 1.5, h - 1.5, 7).fill({ color: ink.sheet }).stroke({ width: on ? 1.75 : 1.25, color: on ? ink.accent : ink.mark });
       if (on) box.roundRect(x + w * 0.22, y + h - 8, w * 0.56, 3, 1.5).fill({ color: ink.accent });
+      return true;
     },
   };
 }

@@ -11,7 +11,7 @@ export function call(frame: Frame): Part {
     ...([['Clear,\ngoing on', at.callClear], ['Drive\nfailed', at.callFailed], ['Still\nmoving', at.callMoving]] as const)
       .flatMap(([words, place]) => bubble(at.kind === 'low' && place === at.callMoving ? words.replace('\n', ' ') : words, place, { size: at.type.small, weight: '500', width: 1.25, colour: ink.mark, tail: 0 }, frame)),
   );
-  return { node, show: () => undefined };
+  return { node, show: () => false };
 }
 
 interface Look {

@@ -13,7 +13,10 @@ export function drive(frame: Frame): Part {
   node.addChild(...caption('Standby drive', column, frame));
   const parts = [theSwitch(frame), guard(frame), arm(frame)];
   node.addChild(...parts.map((part) => part.node));
-  return { node, show: (now) => parts.forEach((part) => part.show(now)) };
+  // The cover of a shut guard lies over the knob.
+  const moving = new Container();
+  moving.addChild(...parts.flatMap((part) => (part.moving === undefined ? [] : [part.moving])));
+  return { node, moving, show: (now) => parts.filter((part) => part.show(now)).length > 0 };
 }
 
 /** The pit of the switch: its three places under one another. */
@@ -38,7 +41,7 @@ function guard(frame: Frame): Part {
   const lid = new Graphics();
   const cover = new Graphics();
   const words = state('guard', at.guard, frame);
-  node.addChild(cover, lid, ...words.nodes);
+  node.addChild(lid, ...words.nodes);
   lid.position.set(at.guard.x + 10 * at.scale, middle(at.guard) + 9 * at.scale);
   lid.scale.set(at.scale);
   const pit = pitOf(at);
@@ -46,9 +49,9 @@ function guard(frame: Frame): Part {
   hatch(cover, { x: pit.x + 8, y: pit.y + 8, w: pit.w - 16, h: pit.h - 16 }, 14, ink.hair, 1.5);
   let drawn: boolean | null = null;
   return {
-    node,
+    node, moving: cover,
     show({ guardOpen }: Picture) {
-      if (guardOpen === drawn) return;
+      if (guardOpen === drawn) return false;
       drawn = guardOpen;
       words.say(guardOpen ? 'open' : 'closed');
       // The lid on its hinge from the side; while it is shut it also lies over the switch.
@@ -58,6 +61,7 @@ function guard(frame: Frame): Part {
       else lid.moveTo(0, 0).lineTo(0, -11).lineTo(27, -11).lineTo(27, -1);
       lid.stroke({ width: 2.5, color: ink.ink, cap: 'round', join: 'round' });
       lid.circle(0, 0, 3).fill({ color: ink.paper }).stroke({ width: 1.5, color: ink.ink });
+      return true;
     },
   };
 }
@@ -76,13 +80,14 @@ function arm(frame: Frame): Part {
   return {
     node,
     show({ armed }: Picture) {
-      if (armed === drawn) return;
+      if (armed === drawn) return false;
       drawn = armed;
       words.say(armed ? 'armed' : 'not armed');
       // A cam in a ring: across is safe, in line is armed.
       cam.clear().circle(0, 0, 13).fill({ color: ink.sheet }).stroke({ width: 1.5, color: ink.ink });
       if (armed) cam.moveTo(0, -13).lineTo(0, 13).stroke({ width: 5, color: ink.accent });
       else cam.moveTo(-13, 0).lineTo(13, 0).stroke({ width: 3, color: ink.ink });
+      return true;
     },
   };
 }
@@ -114,21 +119,25 @@ function theSwitch(frame: Frame): Part {
   });
   const coil = new Graphics();
   const knob = new Graphics();
-  node.addChild(body, ...words.flat(), coil, knob);
+  node.addChild(body, ...words.flat());
+  const moving = new Container();
+  moving.addChild(coil, knob);
   const spring = knobSpring(places, frame.still);
   let drawn = '';
+  let drawnY = 0;
   return {
-    node,
+    node, moving,
     show(picture: Picture) {
-      const now = { ...picture, drive: driveShown(picture, panel) };
-      const y = spring(now);
-      const state = `${y.toFixed(2)} ${now.drive}`;
-      if (state === drawn) return;
-      drawn = state;
+      const way = driveShown(picture, panel);
+      const y = spring(picture.timeS, way);
+      if (y === drawnY && way === drawn) return false;
+      drawnY = y;
+      drawn = way;
       coil.clear();
       if (panel.extendSwitch === 'sprung') zigzag(coil, x, y + knobR, foot, knobR * 0.55, ink.ink);
       knob.clear();
-      knob.circle(x, y, knobR).fill({ color: now.drive === 'off' ? ink.sheet : ink.accent }).stroke({ width: 2, color: ink.ink });
+      knob.circle(x, y, knobR).fill({ color: way === 'off' ? ink.sheet : ink.accent }).stroke({ width: 2, color: ink.ink });
+      return false;
     },
   };
 }

@@ -4,7 +4,7 @@
  */
 import { Container, Graphics } from 'pixi.js';
 import { dialDegOf, onFan, radians } from './dial.js';
-import { caption, label, type Frame, type Part } from './part.js';
+import { caption, label, seen, type Frame, type Part } from './part.js';
 import { needle } from './needle.js';
 import type { Picture } from './picture.js';
 
@@ -22,14 +22,15 @@ export function gauge(frame: Frame): Part {
   node.addChild(...figures.flatMap((one) => one.nodes));
   const left = needle('left', frame);
   const right = needle('right', frame);
-  node.addChild(left.shaft, right.shaft, left.letter, right.letter);
-  node.addChild(new Graphics().circle(at.gauge.hingeX, at.gauge.hingeY, 5).fill({ color: ink.paper }).stroke({ width: 1.5, color: ink.ink }));
+  const moving = new Container();
+  moving.addChild(left.shaft, right.shaft, left.letter, right.letter);
+  moving.addChild(new Graphics().circle(at.gauge.hingeX, at.gauge.hingeY, 5).fill({ color: ink.paper }).stroke({ width: 1.5, color: ink.ink }));
   return {
-    node,
+    node, moving,
     show(now: Picture) {
       left.show(dialDegOf(frame.panel.dial, now.leftPointerDeg), now.blank);
       right.show(dialDegOf(frame.panel.dial, now.rightPointerDeg), now.blank);
-      for (const one of figures) one.show(now);
+      return figures.filter((one) => one.show(now)).length > 0;
     },
   };
 }
@@ -95,8 +96,8 @@ function figure({ deg, name }: { deg: number; name: string }, { panel, at, ink }
   return {
     nodes: [plain.node, chosen.node],
     show({ flapLeverDeg }: Picture) {
-      plain.node.visible = flapLeverDeg !== deg;
-      chosen.node.visible = flapLeverDeg === deg;
+      seen(plain.node, flapLeverDeg !== deg);
+      return seen(chosen.node, flapLeverDeg === deg);
     },
   };
 }

@@ -35,9 +35,13 @@ export function gear(frame: Frame): Part {
   const way = new Graphics();
   hatch(way, { x: x - 5, y: rows.up, w: 10, h: rows.down - rows.up }, 6, ink.ink, 1.25);
   node.addChild(slot, way, wheel, locked.node, ...words.flatMap(({ plain, chosen }) => [plain.node, chosen.node]));
+  let drawn = '';
   return {
     node,
     show(now: Picture) {
+      const state = `${now.gearLever} ${now.gear} ${now.blank}`;
+      if (state === drawn) return false;
+      drawn = state;
       wheel.position.set(x, rows[now.gearLever]);
       locked.node.visible = !now.blank && now.gear === 'down';
       way.visible = !now.blank && now.gear === 'moving';
@@ -46,6 +50,7 @@ export function gear(frame: Frame): Part {
         chosen.node.visible = is;
         plain.node.visible = !is;
       }
+      return true;
     },
   };
 }

@@ -34,9 +34,12 @@ export function lever(frame: Frame): Part {
     .stroke({ width: 1.8, color: ink.ink, join: 'round' });
   knob.scale.set(at.scale);
   node.addChild(slot, knob);
+  let drawn: number | null = null;
   return {
     node,
     show(now: Picture) {
+      if (now.flapLeverDeg === drawn) return false;
+      drawn = now.flapLeverDeg;
       const chosen = panel.settings.findIndex(({ deg }) => deg === now.flapLeverDeg);
       knob.visible = chosen >= 0;
       knob.position.set(x, yOf(Math.max(chosen, 0)));
@@ -44,6 +47,7 @@ export function lever(frame: Frame): Part {
         one.plain.node.visible = index !== chosen;
         one.chosen.node.visible = index === chosen;
       });
+      return true;
     },
   };
 }

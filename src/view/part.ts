@@ -13,9 +13,19 @@ export interface Frame {
 }
 
 export interface Part {
+  /** What stands still: kept as it was drawn until `show` says that it has changed. */
   readonly node: Container;
-  /** Brings the drawing to the picture. Called once a frame; changes only what has changed. */
-  readonly show: (now: Picture) => void;
+  /** What moves: drawn in every frame, above all that stands still. */
+  readonly moving?: Container;
+  /** Brings both to the picture, once a frame. @returns whether what stands still looks different now */
+  readonly show: (now: Picture) => boolean;
+}
+
+/** Shows a drawing or hides it. @returns whether that is another than before */
+export function seen(node: Container, is: boolean): boolean {
+  if (node.visible === is) return false;
+  node.visible = is;
+  return true;
 }
 
 /** Loaded before the first drawing; figures of one width (pages/look/type.css). */
@@ -31,7 +41,8 @@ interface Look {
 
 export interface Label {
   readonly node: Text;
-  say(text: string): void;
+  /** @returns whether these are other words than before */
+  say(text: string): boolean;
   place(x: number, y: number): void;
 }
 
@@ -46,7 +57,9 @@ export function label(text: string, { size, colour, weight = '400', anchor = [0,
   return {
     node,
     say(words) {
-      if (node.text !== words) node.text = words;
+      if (node.text === words) return false;
+      node.text = words;
+      return true;
     },
     place(x, y) {
       node.position.set(x, y);

@@ -1,6 +1,6 @@
 /** The wing in section ahead of the hinge: the pointers hang from it as flaps do, and its nose shows the leading edge. */
 import { Container, Graphics } from 'pixi.js';
-import { caption, label, type Frame, type Part } from './part.js';
+import { caption, label, seen, type Frame, type Part } from './part.js';
 import type { Picture } from './picture.js';
 
 /** How far the nose piece stands off, as parts of the chord: forward and down. */
@@ -43,12 +43,13 @@ export function section(frame: Frame): Part {
   return {
     node,
     show({ leadingEdge, blank }: Picture) {
-      edge.visible = !blank;
-      word.node.visible = !blank;
+      seen(edge, !blank);
+      const hid = seen(word.node, !blank);
+      if (!word.say(leadingEdge)) return hid;
       const off = OFF[leadingEdge];
       edge.position.set(front - off * chord * 0.06, tail.y + off * chord * 0.05);
       edge.rotation = -off * 0.22;
-      word.say(leadingEdge);
+      return true;
     },
   };
 }

@@ -1,6 +1,6 @@
 /** The silence of the gear horn: a button under a cover that must be lifted first and falls shut by itself. */
 import { Container, Graphics } from 'pixi.js';
-import { caption, hatch, label, type Frame, type Part } from './part.js';
+import { caption, hatch, label, seen, type Frame, type Part } from './part.js';
 import { CAPTION } from './place.js';
 import type { Picture } from './picture.js';
 
@@ -25,8 +25,8 @@ export function silence(frame: Frame): Part {
   return {
     node,
     show({ coverOpen, hornSilenced, blank }: Picture) {
-      dot.visible = hornSilenced && !blank;
-      if (coverOpen === drawn) return;
+      const changed = seen(dot, hornSilenced && !blank);
+      if (coverOpen === drawn) return changed;
       drawn = coverOpen;
       word.say(coverOpen ? '' : 'lift');
       lid.clear();
@@ -39,6 +39,7 @@ export function silence(frame: Frame): Part {
         lid.moveTo(place.x, y + 4).lineTo(place.x, y + h - 4).stroke({ width: 1.25, color: ink.mark });
       }
       lid.circle(both.x + 5, y + h - 5, 2.5).fill({ color: ink.ink });
+      return true;
     },
   };
 }

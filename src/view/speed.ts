@@ -1,8 +1,11 @@
 /** The ruled speed strip: what must not be passed is hatched at either end, what is meant is marked, what is said tells it. */
 import { Container, Graphics } from 'pixi.js';
-import { caption, hatch, label, type Frame, type Part } from './part.js';
+import { caption, hatch, label, seen, type Frame, type Part } from './part.js';
 import type { Picture } from './picture.js';
 import { onStrip, rulings, spread, STRIP_INSET, type Strip } from './strip.js';
+
+/** What is ruled anew when it moves goes by quarters of a pixel: the stall warning creeps with the flaps in every frame. */
+const quarter = (y: number): number => Math.round(y * 4) / 4;
 
 export function speed(frame: Frame): Part {
   const { at, ink, panel } = frame;
@@ -43,28 +46,32 @@ export function speed(frame: Frame): Part {
   const why = [0, 1, 2].map(() => label('', { size: small * 0.95, colour: ink.soft }));
   const held = label('', { size: small, colour: ink.accent, weight: '500', anchor: [1, 0] });
   held.place(at.speed.x + at.speed.w, at.speed.y + 8);
-  node.addChild(bands, strokes, marks, ...said.map((one) => one.node), ...(narrow ? [] : why.map((one) => one.node)), held.node, tag, spoken.node);
-  const moving = [bands, marks, tag, spoken.node, held.node, ...said.map((one) => one.node), ...why.map((one) => one.node)];
+  node.addChild(strokes, held.node);
+  const moving = new Container();
+  moving.addChild(bands, marks, ...said.map((one) => one.node), ...(narrow ? [] : why.map((one) => one.node)), tag, spoken.node);
   let drawn = '';
 
   return {
-    node,
+    node, moving,
     show(now: Picture) {
-      for (const one of moving) one.visible = !now.blank;
-      if (now.blank) return;
+      moving.visible = !now.blank;
+      const hid = seen(held.node, !now.blank);
+      if (now.blank) return hid;
       const y = onStrip(strip, now.speedKt);
       tag.position.set(edge + lane, y);
       spoken.say(`${Math.round(now.speedKt)}`);
       spoken.place(edge + lane + tip + tagW / 2, y);
-      held.say(narrow ? `${Math.round(now.selectedKt)}` : `selected ${Math.round(now.selectedKt)}`);
+      const told = held.say(narrow ? `${Math.round(now.selectedKt)}` : `selected ${Math.round(now.selectedKt)}`);
 
-      const wishes = [now.limitKt, now.manoeuvreKt, now.lowestKt].map((kt) => onStrip(strip, kt));
-      const state = [...wishes, onStrip(strip, now.selectedKt), now.manoeuvreHollow, now.limitOf].join();
+      const wishes = [now.limitKt, now.manoeuvreKt, now.lowestKt].map((kt) => quarter(onStrip(strip, kt)));
+      const state = [...wishes, now.selectedKt, now.manoeuvreHollow, now.limitOf].join();
       placeLabels(now, wishes, y);
-      if (state === drawn) return;
-      drawn = state;
-      drawBands(wishes[0]!, wishes[2]!);
-      drawMarks(now, wishes[1]!, onStrip(strip, now.selectedKt));
+      if (state !== drawn) {
+        drawn = state;
+        drawBands(wishes[0]!, wishes[2]!);
+        drawMarks(now, wishes[1]!, onStrip(strip, now.selectedKt));
+      }
+      return hid || told;
     },
   };
 

@@ -8,15 +8,15 @@ const DAMPING = 0.62;
 const LONGEST_S = 0.1;
 
 /** `still` leaves out the movement, for those who ask for less of it. */
-export function knobSpring(places: Readonly<Record<Picture['drive'], number>>, still = false): (now: Picture) => number {
+export function knobSpring(places: Readonly<Record<Picture['drive'], number>>, still = false): (timeS: number, way: Picture['drive']) => number {
   let place: number | null = null;
   let speed = 0;
   let last = 0;
-  return (now) => {
-    const goal = places[now.drive];
-    const stepS = now.timeS - last;
-    last = now.timeS;
-    if (place === null || still || stepS < 0 || stepS > LONGEST_S || now.drive !== 'off') {
+  return (timeS, way) => {
+    const goal = places[way];
+    const stepS = timeS - last;
+    last = timeS;
+    if (place === null || still || stepS < 0 || stepS > LONGEST_S || way !== 'off') {
       // A held knob follows the hand without delay: what the hand does must show at once.
       place = goal;
       speed = 0;

@@ -1,6 +1,6 @@
 /**
  * The canvas of the drill. It never ticks by itself: it draws when it is handed a picture, and builds its drawings anew
- * when the window, the colours or the panel change.
+ * when the window, the colours or the panel change. What stands still is kept as a picture and laid under what moves.
  */
 import 'pixi.js/unsafe-eval';
 import 'pixi.js/graphics';
@@ -15,7 +15,7 @@ import { gauge } from './gauge.js';
 import { gear } from './gear.js';
 import { readInk } from './ink.js';
 import { lever } from './lever.js';
-import { FACE, type Frame, type Part } from './part.js';
+import { FACE, seen, type Frame, type Part } from './part.js';
 import { NOWHERE, type Layout, type Tab } from './place.js';
 import type { Panel, Picture } from './picture.js';
 import { atRest } from './rest.js';
@@ -27,6 +27,8 @@ import { thrust } from './thrust.js';
 
 export const RENDERER = 'canvas 2d (pixi)';
 
+const ALL = { children: true, texture: true, textureSource: true, context: true, style: true };
+
 export interface Stage {
   readonly canvas: HTMLCanvasElement;
   /** New size, colours or panel: everything is drawn anew. */
@@ -36,6 +38,13 @@ export interface Stage {
   /** Draws one picture, now. */
   draw(now: Picture): void;
   close(): void;
+}
+
+/** What of a part moves, in a drawing of its own that can be hidden whatever the part itself hides. */
+function over({ moving }: Part): Container {
+  const node = new Container();
+  if (moving !== undefined) node.addChild(moving);
+  return node;
 }
 
 /** Ready when the typeface is there: a canvas does not draw itself again when a font arrives late. */
@@ -54,18 +63,40 @@ export async function openStage(host: HTMLElement): Promise<Stage> {
   const canvas = renderer.canvas as HTMLCanvasElement;
   canvas.setAttribute('aria-hidden', 'true');
   host.prepend(canvas);
+  const context = canvas.getContext('2d') as CanvasRenderingContext2D;
+  /** What stands still, as it was drawn last: most of the picture, and most of its price. */
+  const kept = document.createElement('canvas').getContext('2d', { alpha: false }) as CanvasRenderingContext2D;
   let root = new Container();
+  let moving = new Container();
   let parts: Part[] = [];
   /** Drawings that take turns, by their tab; in a wide window those that words may stand over. */
-  let turning: (readonly [Tab, Part])[] = [];
+  let turning: (readonly [Tab, Container, Container])[] = [];
   let up: Tab | null = 'flaps';
   let tabbed = false;
   let last: Picture | null = null;
+  let stale = true;
+
+  const copy = (from: HTMLCanvasElement, to: CanvasRenderingContext2D): void => {
+    to.setTransform(1, 0, 0, 1, 0, 0);
+    to.drawImage(from, 0, 0);
+  };
 
   const paint = (now: Picture): void => {
-    for (const [tab, { node }] of turning) node.visible = up !== null && (!tabbed || tab === up);
-    for (const part of parts) part.show(now);
-    renderer.render({ container: root });
+    let changed = stale;
+    for (const [tab, node, over] of turning) {
+      const is = up !== null && (!tabbed || tab === up);
+      if (seen(node, is)) changed = true;
+      over.visible = is;
+    }
+    for (const part of parts) if (part.show(now)) changed = true;
+    stale = false;
+    if (changed) {
+      renderer.render({ container: root });
+      copy(canvas, kept);
+    } else {
+      copy(kept.canvas, context);
+    }
+    renderer.render({ container: moving, clear: false });
     Ticker.system.update();
   };
 
@@ -77,17 +108,23 @@ export async function openStage(host: HTMLElement): Promise<Stage> {
     },
     set(at, panel) {
       const frame: Frame = { at, panel, ink: readInk(host), still: matchMedia('(prefers-reduced-motion: reduce)').matches };
-      root.destroy({ children: true, texture: true, textureSource: true, context: true, style: true });
+      for (const old of [root, moving]) old.destroy(ALL);
       root = new Container();
+      moving = new Container();
       renderer.background.color = frame.ink.paper;
       renderer.resize(at.width, at.height, devicePixelRatio);
+      [kept.canvas.width, kept.canvas.height] = [canvas.width, canvas.height];
+      stale = true;
       tabbed = at.tabbed;
       // What a layout has no place for is not drawn.
       const turns = [['gear', gear, at.gear], ['gear', silence, at.silence], ['thrust', thrust, at.leftThrust], ['flaps', lever, at.lever], ...(tabbed ? [['thrust', steps, at.speedUp] as const] : [])] as const;
       const rest = [[speed, at.speed], [altitude, at.altitude], [bank, at.bank], ...(tabbed ? [] : [[steps, at.speedUp] as const]), [drive, at.guard], [section, at.leadingEdge], [gauge, at.flaps], [call, at.call], [alerts, at.alerts]] as const;
-      turning = turns.filter(([, , place]) => place !== NOWHERE).map(([tab, part]) => [tab, part(frame)] as const);
-      parts = [...turning.map(([, part]) => part), ...rest.filter(([, place]) => place !== NOWHERE).map(([part]) => part(frame))];
+      const taking = turns.filter(([, , place]) => place !== NOWHERE).map(([tab, part]) => [tab, part(frame)] as const);
+      turning = taking.map(([tab, part]) => [tab, part.node, over(part)] as const);
+      const staying = rest.filter(([, place]) => place !== NOWHERE).map(([part]) => part(frame));
+      parts = [...taking.map(([, part]) => part), ...staying];
       root.addChild(...parts.map((part) => part.node));
+      moving.addChild(...turning.map(([, , node]) => node), ...staying.map(over));
       paint(last ?? atRest(panel));
     },
     turn(tab) {
@@ -95,7 +132,7 @@ export async function openStage(host: HTMLElement): Promise<Stage> {
       if (last !== null) paint(last);
     },
     close() {
-      root.destroy({ children: true, texture: true, textureSource: true, context: true, style: true });
+      for (const old of [root, moving]) old.destroy(ALL);
       renderer.destroy({ removeView: true });
     },
   };

@@ -14,5 +14,5 @@ export function steps(frame: Frame): Part {
     one.set(false);
     node.addChild(one.node);
   }
-  return { node, show: () => undefined };
+  return { node, show: () => false };
 }

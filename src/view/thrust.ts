@@ -4,7 +4,7 @@
  */
 import { Container, Graphics } from 'pixi.js';
 import { button } from './button.js';
-import { caption, label, type Frame, type Part } from './part.js';
+import { caption, label, seen, type Frame, type Part } from './part.js';
 import type { Picture } from './picture.js';
 import { NOWHERE, type Rect } from './place.js';
 import { THRUST_INSET } from './inset.js';
@@ -41,17 +41,19 @@ export function thrust(frame: Frame): Part {
   const around = button('go\naround', at.goAround, frame);
   around.set(false);
   const threshold = hornLine(frame, yOf);
-  node.addChild(rails, threshold.node, left, right, angle.node);
+  node.addChild(rails, threshold.node);
+  const moving = new Container();
+  moving.addChild(left, right, angle.node);
   if (at.goAround !== NOWHERE) node.addChild(hold.node, around.node);
   return {
-    node,
+    node, moving,
     show(now: Picture) {
-      for (const one of [left, right, angle.node]) one.visible = !now.blank;
+      moving.visible = !now.blank;
       left.y = yOf(now.leftTlaDeg);
       right.y = yOf(now.rightTlaDeg);
       angle.say(anglesOf(now));
-      hold.set(now.speedHold && !now.blank);
-      threshold.show(now);
+      const held = hold.set(now.speedHold && !now.blank);
+      return threshold.show(now) || held;
     },
   };
 }
@@ -79,8 +81,8 @@ function hornLine({ at, ink }: Frame, yOf: (deg: number) => number): Part {
   return {
     node,
     show({ hornTlaDeg, blank }) {
-      node.visible = hornTlaDeg !== null && !blank;
-      if (hornTlaDeg === null || hornTlaDeg === drawn) return;
+      const hid = seen(node, hornTlaDeg !== null && !blank);
+      if (hornTlaDeg === null || hornTlaDeg === drawn) return hid;
       drawn = hornTlaDeg;
       const { leftThrust, rightThrust } = at;
       const y = yOf(hornTlaDeg);
@@ -88,6 +90,7 @@ function hornLine({ at, ink }: Frame, yOf: (deg: number) => number): Part {
       for (let x = leftThrust.x; x < rightThrust.x + rightThrust.w; x += 7) line.moveTo(x, y).lineTo(x + 4, y);
       line.stroke({ width: 1.5, color: ink.accent });
       word.place(leftThrust.x + leftThrust.w * 1.5, y - 2);
+      return true;
     },
   };
 }

@@ -90,10 +90,9 @@ test('a height reads as a clearance writes it: no comma, no minus zero', () => {
 test('the drawn knob follows the hand at once, and springs back within half a second with one small overshoot', () => {
   const places = { retract: 0, off: 100, extend: 200 };
   const knob = knobSpring(places);
-  const at = (timeS: number, drive: Picture['drive']): number => knob({ ...picture, timeS, drive });
-  expect(at(0, 'off')).toBe(100);
-  expect(at(0.01, 'extend')).toBe(200);
-  const way = Array.from({ length: 50 }, (_, tick) => at(0.02 + tick / 100, 'off'));
+  expect(knob(0, 'off')).toBe(100);
+  expect(knob(0.01, 'extend')).toBe(200);
+  const way = Array.from({ length: 50 }, (_, tick) => knob(0.02 + tick / 100, 'off'));
   expect(way[0]).toBeLessThan(200);
   expect(Math.min(...way)).toBeLessThan(100);
   expect(Math.min(...way)).toBeGreaterThan(85);
@@ -102,6 +101,6 @@ test('the drawn knob follows the hand at once, and springs back within half a se
 
 test('less movement: the knob is simply where it belongs', () => {
   const knob = knobSpring({ retract: 0, off: 100, extend: 200 }, true);
-  expect(knob({ ...picture, timeS: 0, drive: 'extend' })).toBe(200);
-  expect(knob({ ...picture, timeS: 0.01, drive: 'off' })).toBe(100);
+  expect(knob(0, 'extend')).toBe(200);
+  expect(knob(0.01, 'off')).toBe(100);
 });
