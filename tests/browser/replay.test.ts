@@ -151,6 +151,28 @@ test('the pointers as they were seen, and the true sides when they are asked for
   await close();
 });
 
+test('what stands still is never left over from another moment: each is drawn as it would be drawn all anew', async () => {
+  const { page, close } = await openApp();
+  await openRecord(page, run);
+  const frames = (): Promise<void> => page.evaluate(() => new Promise<void>((done) => { requestAnimationFrame(() => requestAnimationFrame(() => done())); }));
+  const acts = run.record.commands.map(({ tick }) => tick);
+  const drawn = new Set<string>();
+  // To and fro, so that guard, arm, switch, lever and calls change both ways.
+  for (const tick of [timeline.endTick, 0, ...acts.flatMap((one) => [one + 1, one]), Math.floor(timeline.endTick / 2)]) {
+    await scrub(page).fill(String(tick / 100));
+    await frames();
+    const seen = await pixels(page);
+    await page.setViewportSize({ width: 1270, height: 720 });
+    await frames();
+    await page.setViewportSize({ width: 1280, height: 720 });
+    await frames();
+    expect(await pixels(page) === seen, `at tick ${tick}`).toBe(true);
+    drawn.add(seen);
+  }
+  expect(drawn.size).toBeGreaterThan(acts.length);
+  await close();
+});
+
 test('the page can be left at any moment: nothing is drawn into what is gone', async () => {
   const { page, close } = await openApp();
   for (const waits of [false, true]) {
