@@ -1,7 +1,8 @@
 /** Alerts above everything, most urgent first. Levels differ by shape and border as well as by colour; nothing flashes. */
 import { Container, Graphics } from 'pixi.js';
 import { alertsOf, type Alert, type Level } from './alertList.js';
-import { label, type Frame, type Part } from './part.js';
+import { label } from './label.js';
+import type { Frame, Part } from './part.js';
 
 /** Between two alerts, px. */
 const APART = 10;

@@ -1,6 +1,7 @@
 /** Height above sea level, as figures, and which way the path goes: nothing in the job is read from its movement. */
 import { Container, Graphics } from 'pixi.js';
-import { caption, label, type Frame, type Part } from './part.js';
+import { label } from './label.js';
+import { caption, seen, type Frame, type Part } from './part.js';
 import { feet } from './words.js';
 
 export function altitude(frame: Frame): Part {
@@ -12,19 +13,18 @@ export function altitude(frame: Frame): Part {
   words.place(place.x, place.y + place.h);
   // A wedge beside the figures, up or down; none while level.
   const way = new Graphics().poly([-5, 4, 0, -5, 5, 4]).fill({ color: ink.ink });
-  const moving = new Container();
-  moving.addChild(words.node, way);
+  node.addChild(words.node, way);
   return {
-    node, moving,
+    node,
     show(now) {
-      moving.visible = !now.blank;
-      words.say(feet(Math.round(now.altitudeFt / 10) * 10));
-      way.visible = now.path !== 'level';
-      if (way.visible) {
+      const hid = seen(words.node, !now.blank);
+      const told = words.say(feet(Math.round(now.altitudeFt / 10) * 10));
+      const turned = seen(way, !now.blank && now.path !== 'level');
+      if (way.visible && (told || turned)) {
         way.scale.y = now.path === 'down' ? -1 : 1;
         way.position.set(place.x + words.node.width + 12, place.y + place.h - at.type.value * 0.6);
       }
-      return false;
+      return hid || told || turned;
     },
   };
 }

@@ -5,7 +5,8 @@
  */
 import { Container, Graphics } from 'pixi.js';
 import { radians } from './dial.js';
-import { caption, label, type Frame, type Part } from './part.js';
+import { label } from './label.js';
+import { caption, seen, type Frame, type Part } from './part.js';
 import type { Picture } from './picture.js';
 import { headingFigures } from './words.js';
 
@@ -39,9 +40,9 @@ export function bank(frame: Frame): Part {
   wing.position.set(x, y);
   const mark = new Graphics();
   const hand = new Graphics();
-  node.addChild(still);
+  node.addChild(still, heading.node);
   const moving = new Container();
-  moving.addChild(wing, hand, mark, heading.node);
+  moving.addChild(wing, hand, mark);
   hand.roundRect(-9, -9, 18, 18, 5).fill({ color: ink.sheet }).stroke({ width: 2, color: ink.accent });
   mark.poly([0, -8, 5, 0, 0, 8, -5, 0]).fill({ color: ink.ink });
   return {
@@ -49,11 +50,11 @@ export function bank(frame: Frame): Part {
     show(now: Picture) {
       moving.visible = !now.blank;
       hand.visible = !now.autopilot;
-      heading.say(`hdg ${headingFigures(now.headingDeg)}`);
+      const told = heading.say(`hdg ${headingFigures(now.headingDeg)}`);
       wing.rotation = radians(now.bankDeg);
       mark.position.set(x + now.control * reach, trackY);
       hand.position.set(x + now.handControl * reach, trackY);
-      return false;
+      return seen(heading.node, !now.blank) || told;
     },
   };
 }

@@ -1,6 +1,7 @@
 /** A plain drawn button: an outline, one or two lines of words, and a bar along its foot while it is on. */
 import { Container, Graphics } from 'pixi.js';
-import { label, type Frame } from './part.js';
+import { label } from './label.js';
+import type { Frame } from './part.js';
 import type { Rect } from './place.js';
 
 export interface Button {

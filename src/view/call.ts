@@ -1,6 +1,7 @@
 /** What the trainee calls, drawn as things said: the split large, the others beside it and never taken for it. */
 import { Container, Graphics } from 'pixi.js';
-import { label, type Frame, type Part } from './part.js';
+import { label } from './label.js';
+import type { Frame, Part } from './part.js';
 import type { Rect } from './place.js';
 
 export function call(frame: Frame): Part {

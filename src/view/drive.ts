@@ -1,6 +1,7 @@
 /** The standby drive: a guard that covers, an arm that is set, a switch that stays or springs. */
 import { Container, Graphics } from 'pixi.js';
-import { caption, hatch, label, type Frame, type Part } from './part.js';
+import { label } from './label.js';
+import { caption, hatch, type Frame, type Part } from './part.js';
 import { CAPTION, type Rect } from './place.js';
 import type { Picture } from './picture.js';
 import { driveShown } from './instruments.js';

@@ -4,7 +4,8 @@
  */
 import { Container, Graphics } from 'pixi.js';
 import { dialDegOf, onFan, radians } from './dial.js';
-import { caption, label, seen, type Frame, type Part } from './part.js';
+import { label } from './label.js';
+import { caption, seen, type Frame, type Part } from './part.js';
 import { needle } from './needle.js';
 import type { Picture } from './picture.js';
 

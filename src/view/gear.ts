@@ -3,7 +3,8 @@
  * above, moving between, down below, and down only when it is locked (14 CFR 25.729(e)(1)).
  */
 import { Container, Graphics } from 'pixi.js';
-import { caption, hatch, label, type Frame, type Part } from './part.js';
+import { label } from './label.js';
+import { caption, hatch, type Frame, type Part } from './part.js';
 import type { Picture } from './picture.js';
 
 export function gear(frame: Frame): Part {

@@ -1,6 +1,7 @@
 /** The flap lever in its slot: forward is up, aft is down and more flap. Its knob is a small wing section. */
 import { Container, Graphics } from 'pixi.js';
-import { caption, label, type Frame, type Part } from './part.js';
+import { label } from './label.js';
+import { caption, type Frame, type Part } from './part.js';
 import type { Picture } from './picture.js';
 import { CAPTION } from './place.js';
 import { leverRows } from './rows.js';

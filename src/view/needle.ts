@@ -2,7 +2,8 @@
 import { Container, Graphics } from 'pixi.js';
 import { onFan, radians } from './dial.js';
 import { lettersAt, NEEDLES, OUTLINE } from './needles.js';
-import { label, type Frame } from './part.js';
+import { label } from './label.js';
+import type { Frame } from './part.js';
 
 export function needle(side: 'left' | 'right', { at, ink }: Frame) {
   const { radius } = at.gauge;

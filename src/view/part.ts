@@ -1,6 +1,7 @@
 /** What every drawing of the drill is given, and what it gives back. */
-import { Graphics, Text, type Container, type TextStyleFontWeight } from 'pixi.js';
+import { Graphics, type Container } from 'pixi.js';
 import type { Ink } from './ink.js';
+import { label } from './label.js';
 import type { Layout, Rect } from './place.js';
 import type { Panel, Picture } from './picture.js';
 
@@ -28,47 +29,8 @@ export function seen(node: Container, is: boolean): boolean {
   return true;
 }
 
-/** Loaded before the first drawing; figures of one width (pages/look/type.css). */
-export const FACE = 'Inter Figures';
-
-interface Look {
-  size: number;
-  colour: number;
-  weight?: TextStyleFontWeight;
-  /** Which point of the text stands at its place: 0 to 1 across and down. */
-  anchor?: readonly [number, number];
-}
-
-export interface Label {
-  readonly node: Text;
-  /** @returns whether these are other words than before */
-  say(text: string): boolean;
-  place(x: number, y: number): void;
-}
-
-/** A text that is drawn again only when its words change: changing texts are the dearest thing on a frame. */
-export function label(text: string, { size, colour, weight = '400', anchor = [0, 0.5] }: Look): Label {
-  const node = new Text({
-    text,
-    style: { fontFamily: FACE, fontSize: size, fontWeight: weight, fill: colour },
-    anchor: { x: anchor[0], y: anchor[1] },
-    roundPixels: true,
-  });
-  return {
-    node,
-    say(words) {
-      if (node.text === words) return false;
-      node.text = words;
-      return true;
-    },
-    place(x, y) {
-      node.position.set(x, y);
-    },
-  };
-}
-
 /** A thin rule over a caption: the head of every column. */
-export function caption(words: string, place: Rect, { at, ink }: Frame): [Graphics, Text] {
+export function caption(words: string, place: Rect, { at, ink }: Frame): [Graphics, Container] {
   const rule = new Graphics().moveTo(place.x, place.y + 0.5).lineTo(place.x + place.w, place.y + 0.5).stroke({ width: 1, color: ink.hair });
   const text = label(words, { size: at.type.small, colour: ink.soft, anchor: [0, 0] });
   text.place(place.x, place.y + 8);

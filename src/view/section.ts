@@ -1,6 +1,7 @@
 /** The wing in section ahead of the hinge: the pointers hang from it as flaps do, and its nose shows the leading edge. */
 import { Container, Graphics } from 'pixi.js';
-import { caption, label, seen, type Frame, type Part } from './part.js';
+import { label } from './label.js';
+import { caption, seen, type Frame, type Part } from './part.js';
 import type { Picture } from './picture.js';
 
 /** How far the nose piece stands off, as parts of the chord: forward and down. */

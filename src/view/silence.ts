@@ -1,6 +1,7 @@
 /** The silence of the gear horn: a button under a cover that must be lifted first and falls shut by itself. */
 import { Container, Graphics } from 'pixi.js';
-import { caption, hatch, label, seen, type Frame, type Part } from './part.js';
+import { label } from './label.js';
+import { caption, hatch, seen, type Frame, type Part } from './part.js';
 import { CAPTION } from './place.js';
 import type { Picture } from './picture.js';
 

@@ -1,6 +1,7 @@
 /** The ruled speed strip: what must not be passed is hatched at either end, what is meant is marked, what is said tells it. */
 import { Container, Graphics } from 'pixi.js';
-import { caption, hatch, label, seen, type Frame, type Part } from './part.js';
+import { label } from './label.js';
+import { caption, hatch, seen, type Frame, type Part } from './part.js';
 import type { Picture } from './picture.js';
 import { onStrip, rulings, spread, STRIP_INSET, type Strip } from './strip.js';
 
@@ -46,16 +47,17 @@ export function speed(frame: Frame): Part {
   const why = [0, 1, 2].map(() => label('', { size: small * 0.95, colour: ink.soft }));
   const held = label('', { size: small, colour: ink.accent, weight: '500', anchor: [1, 0] });
   held.place(at.speed.x + at.speed.w, at.speed.y + 8);
-  node.addChild(strokes, held.node);
+  const texts = [held, ...said, ...(narrow ? [] : why)];
+  node.addChild(strokes, ...texts.map((one) => one.node));
   const moving = new Container();
-  moving.addChild(bands, marks, ...said.map((one) => one.node), ...(narrow ? [] : why.map((one) => one.node)), tag, spoken.node);
+  moving.addChild(bands, marks, tag, spoken.node);
   let drawn = '';
 
   return {
     node, moving,
     show(now: Picture) {
       moving.visible = !now.blank;
-      const hid = seen(held.node, !now.blank);
+      const hid = texts.filter((one) => seen(one.node, !now.blank)).length > 0;
       if (now.blank) return hid;
       const y = onStrip(strip, now.speedKt);
       tag.position.set(edge + lane, y);
@@ -65,31 +67,33 @@ export function speed(frame: Frame): Part {
 
       const wishes = [now.limitKt, now.manoeuvreKt, now.lowestKt].map((kt) => quarter(onStrip(strip, kt)));
       const state = [...wishes, now.selectedKt, now.manoeuvreHollow, now.limitOf].join();
-      placeLabels(now, wishes, y);
+      const placed = placeLabels(now, wishes, y);
       if (state !== drawn) {
         drawn = state;
         drawBands(wishes[0]!, wishes[2]!);
         drawMarks(now, wishes[1]!, onStrip(strip, now.selectedKt));
       }
-      return hid || told;
+      return hid || told || placed;
     },
   };
 
-  function placeLabels(now: Picture, wishes: number[], tagY: number): void {
+  /** Figures and what they are of. @returns whether any of them is another, or elsewhere */
+  function placeLabels(now: Picture, wishes: number[], tagY: number): boolean {
     const words = [now.limitKt, now.manoeuvreKt, now.lowestKt].map((kt) => (Number.isFinite(kt) ? `${Math.round(kt)}` : ''));
     const reasons = [Number.isFinite(now.limitKt) ? now.limitOf : '', now.manoeuvreHollow ? 'manoeuvre, not yet' : 'manoeuvre', 'stall warning'];
     // The tag takes the room of its own; labels give way to it as to each other.
     const gap = narrow ? tagH * 0.8 : tagH * 1.02;
     const places = spread([...wishes, tagY], gap, strip.top, strip.bottom);
     const shift = tagY - places[3]!;
-    said.forEach((one, index) => {
+    return said.flatMap((one, index) => {
       const beyond = (places[index]! - places[3]!) * shift > 0 ? shift : 0;
       const y = places[index]! + beyond;
-      one.say(words[index]!);
-      one.place(edge + lane + (narrow ? 5 : 9), narrow ? y : y - small * 0.55);
-      why[index]!.say(reasons[index]!);
-      why[index]!.place(edge + lane + 9, y + small * 0.7);
-    });
+      const reason = why[index]!;
+      return [
+        one.say(words[index]!), one.place(edge + lane + (narrow ? 5 : 9), narrow ? y : y - small * 0.55),
+        ...(narrow ? [] : [reason.say(reasons[index]!), reason.place(edge + lane + 9, y + small * 0.7)]),
+      ];
+    }).includes(true);
   }
 
   function drawBands(limitY: number, lowestY: number): void {

@@ -4,7 +4,6 @@
  */
 import 'pixi.js/unsafe-eval';
 import 'pixi.js/graphics';
-import 'pixi.js/text';
 import { CanvasRenderer, Container, Ticker } from 'pixi.js';
 import { alerts } from './alerts.js';
 import { altitude } from './altitude.js';
@@ -15,7 +14,8 @@ import { gauge } from './gauge.js';
 import { gear } from './gear.js';
 import { readInk } from './ink.js';
 import { lever } from './lever.js';
-import { FACE, seen, type Frame, type Part } from './part.js';
+import { FACE } from './label.js';
+import { seen, type Frame, type Part } from './part.js';
 import { NOWHERE, type Layout, type Tab } from './place.js';
 import type { Panel, Picture } from './picture.js';
 import { atRest } from './rest.js';

@@ -4,7 +4,8 @@
  */
 import { Container, Graphics } from 'pixi.js';
 import { button } from './button.js';
-import { caption, label, seen, type Frame, type Part } from './part.js';
+import { label } from './label.js';
+import { caption, seen, type Frame, type Part } from './part.js';
 import type { Picture } from './picture.js';
 import { NOWHERE, type Rect } from './place.js';
 import { THRUST_INSET } from './inset.js';
@@ -41,9 +42,9 @@ export function thrust(frame: Frame): Part {
   const around = button('go\naround', at.goAround, frame);
   around.set(false);
   const threshold = hornLine(frame, yOf);
-  node.addChild(rails, threshold.node);
+  node.addChild(rails, threshold.node, angle.node);
   const moving = new Container();
-  moving.addChild(left, right, angle.node);
+  moving.addChild(left, right);
   if (at.goAround !== NOWHERE) node.addChild(hold.node, around.node);
   return {
     node, moving,
@@ -51,9 +52,8 @@ export function thrust(frame: Frame): Part {
       moving.visible = !now.blank;
       left.y = yOf(now.leftTlaDeg);
       right.y = yOf(now.rightTlaDeg);
-      angle.say(anglesOf(now));
-      const held = hold.set(now.speedHold && !now.blank);
-      return threshold.show(now) || held;
+      const changes = [seen(angle.node, !now.blank), angle.say(anglesOf(now)), hold.set(now.speedHold && !now.blank), threshold.show(now)];
+      return changes.includes(true);
     },
   };
 }
