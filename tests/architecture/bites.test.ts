@@ -43,7 +43,7 @@ describe('imports that are refused', () => {
     ['sim/drive/motor.ts', "import { roll } from '../flight/roll.js';", 'numbers, not other parts'],
     ['sim/drive/motor.ts', "import type { roll } from '../flight/roll.js';", 'numbers, not other parts'],
     ['sim/drive/motor.ts', "import { world } from '../world.js';", 'numbers, not other parts'],
-    ['sim/drive/motor.ts', "import { type State as T } from '../state.js';", 'its type only'],
+    ['sim/drive/motor.ts', "import { type InTick as T } from '../in-tick.js';", 'its type only'],
     ['sim/world.ts', "import { points } from './score/points.js';", 'stands above'],
     ['sim/world.ts', "export * from './score/points.js';", 'stands above'],
     ['sim/score/points.ts', "import { fit } from '../stats/fit.js';", 'stands above'],
