@@ -200,7 +200,7 @@ const isLatched = (key: StateKey): key is LatchedKey => LATCHED.has(key);
 export const numberOf = (s: Readonly<State>, key: StateKey): number => (isLatched(key) ? s.latched[key] : s[key]);
 
 /** Writes one number of a state by its name, wherever it stands. */
-export function setNumber(s: State, key: StateKey, value: number): void {
+function setNumber(s: State, key: StateKey, value: number): void {
   if (isLatched(key)) latch(s, key, value);
   else s[key] = value;
 }

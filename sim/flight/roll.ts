@@ -36,11 +36,17 @@ export function clMax(n: FlightNumbers, deg: number, leadingEdge: number): numbe
   return low;
 }
 
+/**
+ * The law is linear up to the speed at which wing twist cancels the control, and says nothing beyond: so much of the control is left
+ * there, and a split counts as using far more than all of it. No limit speed of an airframe lies so high; thrust without any bound may.
+ */
+const LEAST_CONTROL = 0.01;
+
 /** Roll moment coefficient of full control at pressure `qPa`, Pa: less with wing twist at speed, less near the stall. */
 export function controlMoment(n: FlightNumbers, qPa: number, lowerDeg: number, leadingEdge: number): number {
   const part = n.weightN / (qPa * n.areaM2) / clMax(n, lowerDeg, leadingEdge);
   const fade = part <= n.stallKnee ? 1 : Math.max(n.stallControl, 1 - (1 - n.stallControl) * (part - n.stallKnee) / (1 - n.stallKnee));
-  return n.control * (1 - qPa / n.reversalPa) * fade;
+  return n.control * Math.max(LEAST_CONTROL, 1 - qPa / n.reversalPa) * fade;
 }
 
 /**

@@ -12,6 +12,7 @@ type Files = Record<string, string>;
 const house: Files = {
   'sim/portable.ts': 'export const exp = (x: number): number => x;',
   'sim/state.ts': 'export interface State { tick: number }',
+  'sim/in-tick.ts': 'export interface InTick { qPa: number }',
   'sim/world.ts': "import { torque } from './drive/motor.js'; import type { State } from './state.js'; export const world: State = { tick: torque };",
   'sim/drive/motor.ts': "import { exp } from '../portable.js'; import type { State } from '../state.js'; export const torque = exp(1); export type S = State;",
   'sim/flight/roll.ts': 'export const roll = 1;',

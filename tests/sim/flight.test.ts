@@ -66,6 +66,18 @@ describe('roll authority (prototype table): split that uses 25 / 45 / 50 / 100 %
   });
 });
 
+describe('control at and beyond the speed at which wing twist cancels it', () => {
+  it('falls along its line to a hundredth and stays there: a split never counts as using less than nothing', () => {
+    // Fast and with little flap nothing fades near the stall, so that the line alone counts.
+    expect(controlMoment(n, 0.5 * n.reversalPa, 16, 1)).toBeCloseTo(0.5 * n.control, 12);
+    expect(controlMoment(n, 0.99 * n.reversalPa, 16, 1)).toBeCloseTo(0.01 * n.control, 12);
+    for (const times of [0.999, 1, 1.001, 1.5, 4]) {
+      expect(controlMoment(n, times * n.reversalPa, 16, 1)).toBe(0.01 * n.control);
+      expect(rollAuthorityPct(n, times * n.reversalPa, 20, 16, 1)).toBeCloseTo(100 * splitMoment(n, 20, 16) / (0.01 * n.control), 9);
+    }
+  });
+});
+
 describe('slowing at idle in level flight (prototype table, kt/s, two engines)', () => {
   const rows: [string, number, number, number, number, number, number][] = [
     ['clean', 5600, 204, 0, 0, 0, -0.70], ['flap 2', 3500, 174, 2, 1, 0, -0.79], ['flap 6', 3500, 154, 6, 1, 0, -0.88],

@@ -1,5 +1,6 @@
 // What a run of the twin is made of, and the few functions that all of it uses.
 #pragma once
+#include <algorithm>
 #include <cmath>
 #include <cstdint>
 #include <vector>

@@ -23,7 +23,7 @@ static double controlMoment(const Fixed& f, double q, double lowerDeg, double le
   const Flight& n = f.flight;
   const double part = n.weightN / (q * n.areaM2) / clMaxAt(f, lowerDeg, leadingEdge);
   const double fade = part <= n.stallKnee ? 1 : most(n.stallControl, 1 - (1 - n.stallControl) * (part - n.stallKnee) / (1 - n.stallKnee));
-  return n.control * (1 - q / n.reversalPa) * fade;
+  return n.control * std::max(0.01, 1 - q / n.reversalPa) * fade;
 }
 static void stepRoll(State& s, const Fixed& f, double q, double speed, double leftDeg, double rightDeg, double disturbance) {
   const Flight& n = f.flight;
