@@ -1,11 +1,8 @@
 /** `keys`: every key of a kind of file, as the help page tells it. */
-import { FILE_SCHEMAS, keyTable, type FileKind, type KeysOutput } from '../../sim/files/index.js';
+import { keyTable, type FileKind, type KeysOutput } from '../../sim/files/index.js';
 import { columns } from './columns.js';
 import { type Io, printJson, printLines } from './io.js';
 import { DONE } from './trouble.js';
-
-/** The kinds of files that are written by hand. */
-export const WRITTEN_KINDS = (Object.keys(FILE_SCHEMAS) as FileKind[]).filter((kind) => kind !== 'record');
 
 export function keys(io: Io, kind: FileKind, json: boolean): number {
   const output: KeysOutput = { kind, keys: keyTable(kind) };

@@ -4,7 +4,8 @@ import { airframeOf, type Airframe, baseOf, type Inputs, numbersOf, readyFor, ty
 import { looksLikeSet, nearest, readAirframe, readInputs, readRecord, readScenario, readSet, readTrainee, readTrials, type Read, type Values } from '../text/index.js';
 import { readText } from './paper.js';
 import { counted } from './problems.js';
-import { airframeNames, airframes, drillNames, drillPath, drills, setNames, setPath } from './shipped.js';
+import { airframeNames, drillNames, drillPath, setNames, setPath } from './places.js';
+import { airframes, drills } from './shipped.js';
 import { Trouble } from './trouble.js';
 
 /** A set by path, or a shipped one by name, ready to be flown; null for what is no set. @throws Trouble with every problem of the file. */

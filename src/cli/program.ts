@@ -1,18 +1,14 @@
-/** The command line: what may be typed, and what is called for it. */
+/** The command line: what may be typed, and what is called for it. Each command is fetched when it is called: a start reads no more than it needs. */
 import { availableParallelism } from 'node:os';
 import { Command, CommanderError, Option } from 'commander';
-import { checkOutput, measureOutput, replayOutput, runOutput, setOutput, sweepOutput, verifyOutput } from '../../sim/files/index.js';
 import { TRAINEES } from '../../sim/index.js';
-import { TRIAL_COLUMNS } from '../text/index.js';
-import { check } from './check.js';
-import { helpEnd } from './help.js';
+import { TRIAL_COLUMNS } from '../text/trials.js';
+import { asksForHelp, helpEnd, loadHelp } from './help.js';
 import { type Io, printTrouble, tell } from './io.js';
-import { measure, type MeasureOptions } from './measure.js';
-import { replay, verify } from './replayed.js';
-import { run, type RunOptions } from './run.js';
-import { serve } from './serving.js';
-import { drillNames, setNames, version } from './shipped.js';
-import { sweep, type SweepOptions } from './sweep.js';
+import type { MeasureOptions } from './measure.js';
+import { drillNames, setNames, version } from './places.js';
+import type { RunOptions } from './run.js';
+import type { SweepOptions } from './sweep.js';
 import { addTables } from './tables.js';
 import { DONE, Trouble, WRONG } from './trouble.js';
 import { DEFAULT_SEED, DEFAULT_TRAINEE, port, runs, seed, settings, stepTicks, trainee, within, workers } from './values.js';
@@ -23,6 +19,7 @@ interface Json { json?: boolean }
 export async function main(words: readonly string[], io: Io): Promise<number> {
   let code = DONE;
   const program = commands(io, (one) => { code = one; });
+  if (asksForHelp(words)) await loadHelp();
   try {
     await program.parseAsync([...words], { from: 'user' });
     return code;
@@ -54,8 +51,8 @@ function commands(io: Io, ended: (code: number) => void): Command {
 
   program.command('check').argument('<file...>', 'scenarios, airframes, sets, courses, records, inputs')
     .description('Check files; every problem is told at once, with its place.').option(...json)
-    .addHelpText('after', helpEnd(['evenhand check my-drill.json', 'evenhand check --json scenarios/drills/*.json', 'evenhand check scenarios/sets/*.json'], checkOutput))
-    .action((files: string[], options: Json) => ended(check(io, files, options.json ?? false)));
+    .addHelpText('after', helpEnd(['evenhand check my-drill.json', 'evenhand check --json scenarios/drills/*.json', 'evenhand check scenarios/sets/*.json'], 'check'))
+    .action(async (files: string[], options: Json) => ended((await import('./check.js')).check(io, files, options.json ?? false)));
 
   program.command('run').argument('<scenario>', 'a file, or a shipped drill or set by name')
     .description('Fly a scenario, or a whole set, without a page.')
@@ -64,9 +61,9 @@ function commands(io: Io, ended: (code: number) => void): Command {
     .option('--inputs <file>', 'fly the acts of an inputs file; the run lasts its whole limitS')
     .option(...set).option(...trace).option('--record <file>', 'write the record of the run; of a set a folder of records').option(...json)
     .addHelpText('after', () => ['', `Shipped drills: ${drillNames().join(', ')}`, `Shipped sets: ${setNames().join(', ')}`].join('\n'))
-    .addHelpText('after', helpEnd(['evenhand run set-16-from-4 --trainee slow --seed 3', 'evenhand run my-drill.json --inputs hands.json --trace 0.5 --json', 'evenhand run standard-calm --trainee steady --seed 3 --record records'], runOutput))
-    .addHelpText('after', helpEnd([], setOutput, 'Of a set, with --json:'))
-    .action((typed: string, options: RunOptions) => ended(run(io, typed, options)));
+    .addHelpText('after', helpEnd(['evenhand run set-16-from-4 --trainee slow --seed 3', 'evenhand run my-drill.json --inputs hands.json --trace 0.5 --json', 'evenhand run standard-calm --trainee steady --seed 3 --record records'], 'run'))
+    .addHelpText('after', helpEnd([], 'set', 'Of a set, with --json:'))
+    .action(async (typed: string, options: RunOptions) => ended((await import('./run.js')).run(io, typed, options)));
 
   program.command('sweep').argument('<scenario>', 'a file, or a shipped drill by name')
     .description('Fly a scenario many times: outcomes with intervals, how the figures are spread, how hard it is. The same for any number of workers.')
@@ -75,31 +72,31 @@ function commands(io: Io, ended: (code: number) => void): Command {
     .option('--seed <n>', 'seed from which the seeds of the runs are drawn', seed, DEFAULT_SEED)
     .option(...set)
     .option('--workers <n>', 'worker threads', workers, availableParallelism()).option(...json)
-    .addHelpText('after', helpEnd(['evenhand sweep set-16-from-4 --trainee steady --runs 1000', 'evenhand sweep my-drill.json --trainee loaded --runs 10000 --workers 2 --json'], sweepOutput))
+    .addHelpText('after', helpEnd(['evenhand sweep set-16-from-4 --trainee steady --runs 1000', 'evenhand sweep my-drill.json --trainee loaded --runs 10000 --workers 2 --json'], 'sweep'))
     .addHelpText('after', '\nProgress stands on standard error. Ctrl-C stops it: nothing is printed, exit code 130.')
-    .action(async (typed: string, options: SweepOptions) => ended(await sweep(io, typed, options)));
+    .action(async (typed: string, options: SweepOptions) => ended(await (await import('./sweep.js')).sweep(io, typed, options)));
 
   program.command('replay').argument('<record>', 'a record file').description('Play a record again.').option(...trace).option(...json)
-    .addHelpText('after', helpEnd(['evenhand run set-16-from-4 --record flown.json', 'evenhand replay flown.json --trace 1'], replayOutput))
-    .action((file: string, options: Json & { trace?: number }) => ended(replay(io, file, options)));
+    .addHelpText('after', helpEnd(['evenhand run set-16-from-4 --record flown.json', 'evenhand replay flown.json --trace 1'], 'replay'))
+    .action(async (file: string, options: Json & { trace?: number }) => ended((await import('./replayed.js')).replay(io, file, options)));
 
   program.command('verify').argument('<record...>', 'record files')
     .description('Prove that hash, outcome and score of a record follow from its inputs. No signature: a forger who digests anew is not caught.').option(...json)
-    .addHelpText('after', helpEnd(['evenhand verify flown.json', 'evenhand verify --json flown.json'], verifyOutput))
-    .action((files: string[], options: Json) => ended(verify(io, files, options.json ?? false)));
+    .addHelpText('after', helpEnd(['evenhand verify flown.json', 'evenhand verify --json flown.json'], 'verify'))
+    .action(async (files: string[], options: Json) => ended((await import('./replayed.js')).verify(io, files, options.json ?? false)));
 
   program.command('measure').argument('<trials.csv>', `a table of trials of one condition, with the columns ${TRIAL_COLUMNS.join(',')}`)
     .description('How soon does this person let go? An empty onset_s is a quiet run, an empty release_s is none; end_s is when the run ended or would have.')
     .option('--seen-deg <deg>', 'growth below which a release is no reaction', within(0, 2, ' deg'), 0)
     .option('--false-points <n>', 'points taken for a false release', within(0, 1000, ''), 75).option(...json)
-    .addHelpText('after', helpEnd(['evenhand measure trials.csv', 'evenhand measure trials.csv --seen-deg 0.1 --json'], measureOutput))
-    .action((file: string, options: MeasureOptions) => ended(measure(io, file, options)));
+    .addHelpText('after', helpEnd(['evenhand measure trials.csv', 'evenhand measure trials.csv --seen-deg 0.1 --json'], 'measure'))
+    .action(async (file: string, options: MeasureOptions) => ended((await import('./measure.js')).measure(io, file, options)));
 
   addTables(program, io, json, ended);
 
   program.command('serve').description('Serve the built app.')
     .option('--port <n>', 'this port; without it the first free one from 4173', port).option('--lan', 'also for other machines of the local network')
     .addHelpText('after', helpEnd(['evenhand serve --port 8080'], null))
-    .action(async (options: { port?: number; lan?: boolean }) => ended(await serve(io, options)));
+    .action(async (options: { port?: number; lan?: boolean }) => ended(await (await import('./serving.js')).serve(io, options)));
   return program;
 }

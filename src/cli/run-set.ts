@@ -7,7 +7,7 @@ import { columns } from './columns.js';
 import { type Io, printJson, printLines } from './io.js';
 import { openTrainee } from './opened.js';
 import { writeText } from './paper.js';
-import { version } from './shipped.js';
+import { version } from './places.js';
 import { DONE, Trouble } from './trouble.js';
 
 export interface RunSetOptions {

@@ -8,7 +8,7 @@ import { type Io, printJson, printLines } from './io.js';
 import { openInputs, openScenario, openSet, openTrainee } from './opened.js';
 import { writeText } from './paper.js';
 import { runSet } from './run-set.js';
-import { version } from './shipped.js';
+import { version } from './places.js';
 import { DONE, Trouble } from './trouble.js';
 import { DEFAULT_TRAINEE } from './values.js';
 

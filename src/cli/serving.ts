@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { existsSync } from 'node:fs';
 import type { Served } from '../serve/server.js';
 import { type Io, printLines } from './io.js';
-import { shippedPath } from './shipped.js';
+import { shippedPath } from './places.js';
 import { DONE, Trouble } from './trouble.js';
 
 export async function serve(io: Io, options: { port?: number; lan?: boolean }): Promise<number> {

@@ -1,7 +1,7 @@
 /** Values of options, each taken or refused with the words of what is allowed. */
 import { InvalidArgumentError } from 'commander';
 import { TRAINEES, type TraineeName } from '../../sim/index.js';
-import { nearest } from '../text/index.js';
+import { nearest } from '../text/near.js';
 
 export const DEFAULT_SEED = 1;
 export const DEFAULT_TRAINEE = 'prompt' satisfies TraineeName;

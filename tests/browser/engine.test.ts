@@ -1,7 +1,7 @@
 // The model in Chromium and in Node, same to the last bit: every shipped drill under every scripted trainee.
 import { expect, test } from 'vitest';
 import { flyTrainee, TRAINEES, type Flight, type TraineeName } from '../../sim/index.js';
-import { drillNames } from '../../src/cli/shipped.js';
+import { drillNames } from '../../src/cli/places.js';
 import { airframeOf, drill } from '../sim/bench.js';
 import { appUrl, openApp } from './harness.js';
 

@@ -3,7 +3,8 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, test, vi } from 'vitest';
-import { keysOutput, runOutput, sweepOutput, type RunRecord } from '../../sim/files/index.js';
+import { FILE_SCHEMAS, keysOutput, runOutput, sweepOutput, type RunRecord } from '../../sim/files/index.js';
+import { WRITTEN_KINDS } from '../../src/cli/tables.js';
 import { json, type } from './typed.js';
 
 vi.setConfig({ testTimeout: 60_000 });
@@ -63,4 +64,5 @@ test('keys: a line a key, of each kind that is written by hand; another kind is 
   expect(value.kind).toBe('scenario');
   expect(value.keys).toContainEqual({ path: 'start.groundFt', unit: 'ft', allowed: 'a number from -1500 to 15000 ft', default: '0', meaning: 'Height of the ground above sea level.' });
   expect((await type('keys', 'record')).code).toBe(2);
+  expect([...WRITTEN_KINDS, 'record'].sort()).toEqual(Object.keys(FILE_SCHEMAS).sort());
 });

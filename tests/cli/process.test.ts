@@ -18,7 +18,7 @@ afterAll(() => rmSync(folder, { recursive: true }));
 beforeAll(async () => {
   await build({
     configFile: false, root: top, publicDir: false, logLevel: 'error', ssr: { noExternal: true, target: 'node' },
-    build: { ssr: true, outDir: folder, emptyOutDir: false, minify: false, target: 'node20', rolldownOptions: { input: { cli: join(top, 'src/cli/main.ts'), worker: join(top, 'src/cli/worker.ts') }, output: { format: 'es', entryFileNames: '[name].js' } } },
+    build: { ssr: true, outDir: folder, emptyOutDir: false, minify: false, target: 'node20', rolldownOptions: { input: { cli: join(top, 'src/cli/main.ts'), worker: join(top, 'src/cli/worker.ts') }, output: { format: 'es', entryFileNames: '[name].js', chunkFileNames: '[name]-[hash].js' } } },
   });
   writeFileSync(join(folder, 'index.html'), '<!doctype html><title>Evenhand</title>');
 }, 60_000);

@@ -67,7 +67,7 @@ describe('as a process', () => {
       configFile: false, root: top, publicDir: false, logLevel: 'error', ssr: { noExternal: true, target: 'node' },
       build: {
         ssr: true, outDir: folder, emptyOutDir: false, minify: false, target: 'node20',
-        rolldownOptions: { input: { cli: join(top, 'src/cli/main.ts'), worker: join(top, 'src/cli/worker.ts') }, output: { format: 'es', entryFileNames: '[name].js' } },
+        rolldownOptions: { input: { cli: join(top, 'src/cli/main.ts'), worker: join(top, 'src/cli/worker.ts') }, output: { format: 'es', entryFileNames: '[name].js', chunkFileNames: '[name]-[hash].js' } },
       },
     });
   }, 60_000);
