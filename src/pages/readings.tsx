@@ -34,7 +34,7 @@ export function readingsOf(row: DebriefRow, truth: boolean): (readonly [what: st
     ['Roll authority', percent(row.rollAuthorityPct)],
     ['Speed', knots(row.speedKt)], ['Limit', row.limitKt === null ? 'none' : knots(row.limitKt)],
     ['Selected', knots(row.selectedKt)], ['Manoeuvre', knots(row.manoeuvreKt)],
-    ['Lowest', knots(row.lowestKt)], ['Drive', row.rateDegPerS === 0 ? 'at rest' : `${row.rateDegPerS.toFixed(2)}°/s`],
+    ['Stall warning', knots(row.lowestKt)], ['Drive', row.rateDegPerS === 0 ? 'at rest' : `${row.rateDegPerS.toFixed(2)}°/s`],
     ['Lever angle', `${Math.round(row.tlaDeg)}°`], ['Horn below', row.hornTlaDeg === null ? 'no angle' : `${Math.round(row.hornTlaDeg)}°`],
     ['Horn', row.horn ? 'sounds' : 'silent'], ['Gear', row.gear],
     ['Leading edge', row.leadingEdge], ['Bank', `${Math.round(Math.abs(row.bankDeg))}°`],

@@ -91,7 +91,7 @@ export function planItems(plan: Plan, order: Order | null = null): PlanItem[] {
     number('longerPct', 'Landing longer than with the last setting', '%', distance.longerPct, 0, 1, 5),
     choice('commit', 'Continue or divert', [['continue', 'continue here'], ['divert', 'divert']], plan.commit),
     {
-      id: 'failed', name: 'Lost or reduced with the pressure', kind: 'many', choices: pressure.systems.map(({ name }) => name),
+      id: 'failed', name: 'Lost or reduced with flap pressure', kind: 'many', choices: pressure.systems.map(({ name }) => name),
       right: pressure.systems.filter(({ state }) => state !== 'kept').map(({ name }) => name), sum: sumOf(plan, 'failed', asked),
     },
     choice('terrain', 'Inhibit the flap part of the terrain alert', YES_NO, plan.terrain ? 'yes' : 'no'),

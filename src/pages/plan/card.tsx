@@ -45,7 +45,7 @@ export function Card({ title, plan, items, planned }: Props) {
               {distance.factoredM !== null && <tr><th scope="row">Landing distance, × {distance.ratio.toFixed(2)} × 1.15</th><td /><td>{Math.round(distance.factoredM)} m</td></tr>}
             </tbody>
           </table>
-          <p><strong>With the pressure:</strong> {pressure.systems.filter(({ state }) => state !== 'kept').map((one) => `${one.name} ${one.state} (${one.instead})`).join('; ')}.</p>
+          <p><strong>With the pressure that drives the flaps:</strong> {pressure.systems.filter(({ state }) => state !== 'kept').map((one) => `${one.name} ${one.state} (${one.instead})`).join('; ')}.</p>
         </div>
       </div>
       <p class="plan-card-caution">{CAUTION}</p>
