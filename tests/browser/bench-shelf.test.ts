@@ -42,7 +42,7 @@ test('own files: opened from outside, kept, renamed, doubled, taken off, put bac
   await page.keyboard.press('Control+a');
   await page.keyboard.type('second');
   await page.keyboard.press('Enter');
-  await row(page, 'second').getByRole('button', { name: 'Remove second' }).click();
+  await row(page, 'second').getByRole('button', { name: 'Take off: second' }).click();
   await page.getByText('second is off the shelf.').waitFor();
   expect(await row(page, 'second').count()).toBe(0);
   await page.getByRole('button', { name: 'Put it back' }).click();

@@ -92,7 +92,7 @@ function Row({ entry: { kind, name, changedMs }, open, rename, double, take }: R
       <span class="row-tools">
         <button class="plain" type="button" aria-label={`Rename ${name}`} onClick={() => { naming.value = name; }}>Rename</button>
         <button class="plain" type="button" aria-label={`Duplicate ${name}`} onClick={double}>Duplicate</button>
-        <button class="plain" type="button" aria-label={`Remove ${name}`} onClick={take}>Remove</button>
+        <button class="plain" type="button" aria-label={`Take off: ${name}`} onClick={take}>Take off</button>
       </span>
     </li>
   );
