@@ -10,9 +10,8 @@ import { person } from '../pages/settings.js';
 import type { About, Book } from '../records/logbook/index.js';
 import { newId } from '../records/logbook/id.js';
 import type { RunningDrill } from '../run/drill.js';
+import { PUT_BACK_MS } from './put-back.js';
 
-/** What was taken off the list this long ago can no longer be put back, ms. */
-const PUT_BACK_MS = 600_000;
 /** How often a run is noted: a page that dies loses no more of it, ms. */
 const NOTE_EVERY_MS = 2000;
 /** Without locks, a run that was not noted for so long counts as left; a hidden page notes once a minute, ms. */

@@ -5,9 +5,8 @@ import { newId } from '../records/logbook/id.js';
 import type { OwnFlight, OwnShelf } from '../records/own/index.js';
 import type { Shelved } from '../records/shelf.js';
 import type { Read } from '../text/index.js';
+import { PUT_BACK_MS } from './put-back.js';
 
-/** What was taken off the shelf this long ago can no longer be put back, ms. */
-const PUT_BACK_MS = 600_000;
 /** A run that was handed on can be flown for so long, ms: four weeks. */
 const FLOWN_MS = 28 * 86_400_000;
 
