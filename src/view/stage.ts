@@ -83,10 +83,10 @@ export async function openStage(host: HTMLElement): Promise<Stage> {
 
   const paint = (now: Picture): void => {
     let changed = stale;
-    for (const [tab, node, over] of turning) {
+    for (const [tab, node, above] of turning) {
       const is = up !== null && (!tabbed || tab === up);
       if (seen(node, is)) changed = true;
-      over.visible = is;
+      above.visible = is;
     }
     for (const part of parts) if (part.show(now)) changed = true;
     stale = false;

@@ -7,6 +7,7 @@ import { checkOutput, replayOutput, runOutput, troubleOutput, verifyOutput, type
 import { TRAINEES } from '../../sim/index.js';
 import { MOST_BYTES } from '../../src/text/index.js';
 import { drillNames, drillText } from '../files/shipped.js';
+import { asksForHelp } from '../../src/cli/help.js';
 import { json, type } from './typed.js';
 
 vi.setConfig({ testTimeout: 60_000 }); // whole runs, on a machine that may be busy
@@ -229,6 +230,11 @@ describe('--help', () => {
     expect(out).toContain('With --json one object on standard output:');
     const schema = { check: checkOutput, run: runOutput, replay: replayOutput, verify: verifyOutput }[command]!;
     for (const key of Object.keys(schema._zod.def.shape)) expect(out).toMatch(new RegExp(`^  ${key} +`, 'm'));
+  });
+  test('asked for in a word of any kind it is the same', async () => {
+    const { out } = await type('speeds', '--help');
+    for (const words of [['speeds', '-h'], ['help', 'speeds']]) expect(await type(...words), words.join(' ')).toEqual({ code: 0, out, err: '' });
+    expect(asksForHelp(['run', 'my-help.json', '--json', '-V'])).toBe(false);
   });
   test('the worked examples work', async () => {
     const { out } = await type('run', '--help');
