@@ -94,7 +94,7 @@ export function courseHouse(book: () => Promise<Book>, sets: () => Promise<reado
       return progressOf(course, all, await runsIn(open, name));
     },
     async brief(number, step) {
-      const [{ courses }, { cardOf }] = await Promise.all([shelf(), import('../pages/card.js')]);
+      const [{ courses }, { cardOf }] = await Promise.all([shelf(), import('../pages/drill/card.js')]);
       const flies = courses[number - 1]?.of.steps[step - 1]?.flies;
       return flies?.kind === 'drill' ? cardOf(flies, step) : null;
     },

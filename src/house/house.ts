@@ -40,13 +40,13 @@ export const house: House = {
   trySound: playSample,
   isolated: crossOriginIsolated,
   drills: async () => {
-    const [all, { cardOf }] = await Promise.all([shelf(), import('../pages/card.js')]);
+    const [all, { cardOf }] = await Promise.all([shelf(), import('../pages/drill/card.js')]);
     return all.map((one, index) => cardOf(one, index + 1));
   },
   own,
   desk,
   sets: async () => {
-    const [all, { setCard }] = await Promise.all([sets(), import('../pages/setcard.js')]);
+    const [all, { setCard }] = await Promise.all([sets(), import('../pages/set/card.js')]);
     return all.map(({ of }, index) => setCard(of, index + 1));
   },
   setName: async (number) => (await sets())[number - 1]?.name ?? '',
@@ -77,7 +77,7 @@ export const house: House = {
     const [all, book, { historyIn }] = await Promise.all([sets(), keeping.book(), import('../records/history.js')]);
     return historyIn(book, all, person);
   },
-  margin: async (...about) => (await import('../pages/marginplace.js')).marginAt(...about),
+  margin: async (...about) => (await import('../pages/person/marginplace.js')).marginAt(...about),
   airframes: async () => [...(await import('../records/shelf.js')).airframesOnShelf().values()],
   warm,
   fly: (cabin) => fly(cabin, keeping, APP),

@@ -4,7 +4,7 @@
  */
 import type { RunRecord } from '../../sim/files/index.js';
 import type { House } from '../pages/house.js';
-import { troubleIn } from '../pages/logged.js';
+import { troubleIn } from '../pages/logbook/logged.js';
 import { unkept } from '../pages/session.js';
 import { person } from '../pages/settings.js';
 import type { About, Book } from '../records/logbook/index.js';

@@ -66,7 +66,7 @@ export const own: OwnHouse = {
   shelf, newId, sealedText, handOnLink,
   handOn: async (text, seed, from) => keep(await sealedText(text), seed, from),
   async flight(id) {
-    const [found, { cardOf }] = await Promise.all([flightOf(id), import('../pages/card.js')]);
+    const [found, { cardOf }] = await Promise.all([flightOf(id), import('../pages/drill/card.js')]);
     return found === null ? null : { card: cardOf(found, 0), from: found.from, seed: found.seed };
   },
   linkCode: async (text) => (await import('../records/link.js')).linkCode(text),

@@ -1,24 +1,24 @@
 /** Which page stands for which address. */
 import { useEffect } from 'preact/hooks';
-import { Brief } from './brief.js';
+import { Brief } from './drill/brief.js';
 import { StepBrief, StepFlight, StepPlan, StepSay } from './course/step.js';
-import { Choose } from './choose.js';
-import { Debrief } from './debrief.js';
-import { Drill } from './drill.js';
+import { Choose } from './front/choose.js';
+import { Debrief } from './debrief/debrief.js';
+import { Drill } from './drill/drill.js';
 import { Page } from './frame.js';
-import { Logbook } from './logbook.js';
+import { Logbook } from './logbook/logbook.js';
 import type { House } from './house.js';
 import { Later } from './later.js';
 import type { PlanOf } from './plan/house.js';
 import type { Route } from './route.js';
-import { PersonPage } from './person.js';
-import { Practice, PracticeFlight } from './practice.js';
-import { Say } from './say.js';
+import { PersonPage } from './person/person.js';
+import { Practice, PracticeFlight } from './practice/practice.js';
+import { Say } from './debrief/say.js';
 import { OwnBrief, OwnLink, OwnRun, OwnSay } from './own/own.js';
 import { goInstead, lastDrill, left, route, started } from './session.js';
-import { SetPage } from './setpage.js';
-import { SetRun, SetSay } from './setrun.js';
-import { Setup } from './setup.js';
+import { SetPage } from './set/page.js';
+import { SetRun, SetSay } from './set/run.js';
+import { Setup } from './setup/setup.js';
 
 export function App({ house }: { house: House }) {
   const now = route.value;

@@ -2,7 +2,7 @@
 import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import { TROUBLES } from './logged.js';
+import { TROUBLES } from './logbook/logged.js';
 import { PLACES } from './places.js';
 import { unkept } from './session.js';
 import { look } from './settings.js';

@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { timelineOf } from '../../sim/index.js';
-import { momentsOf } from '../../src/pages/moments.js';
+import { momentsOf } from '../../src/pages/debrief/moments.js';
 import { FAULTS_OF_THE_JOB, flown, type FlownRun } from '../pages/flown.js';
 import { axe } from './drilling.js';
 import { openApp } from './harness.js';

@@ -5,7 +5,7 @@ import './no-page.js';
 import { bindingsOf } from '../../src/input/keys.js';
 import { padBindingsOf } from '../../src/input/padBindings.js';
 import { keptOf } from '../../src/pages/bench/keep.js';
-import { ongoingOf } from '../../src/pages/ongoing.js';
+import { ongoingOf } from '../../src/pages/practice/ongoing.js';
 import { fragmentOf, routeOf } from '../../src/pages/route.js';
 import { keyChangesOf, padChangesOf, volumeOf } from '../../src/pages/settings.js';
 import { sizeChoicesOf } from '../../src/pages/size/choices.js';

@@ -5,7 +5,7 @@ import {
 } from '../../sim/index.js';
 import { relationsOf } from '../../sim/advise/airframe/relations.js';
 import { commandsOf } from '../../sim/index.js';
-import { groupOf } from '../../src/pages/asks.js';
+import { groupOf } from '../../src/pages/front/asks.js';
 import { instructorSheet, traineeSheet } from '../../src/pages/bench/lesson/sheet.js';
 import { parametersOf, parsedValue, type Json } from '../../src/text/index.js';
 import { airframeA, changed, drill, drillNames, lookup } from '../files/shipped.js';

@@ -1,16 +1,16 @@
 /** Everything that the pages say of a run, as plain texts. */
 import type { RunRecord } from '../../sim/files/index.js';
 import type { Debrief } from '../../sim/index.js';
-import { besideOf, sideBySide } from '../../src/pages/beside.js';
+import { besideOf, sideBySide } from '../../src/pages/debrief/beside.js';
 import { deskTold } from '../../src/pages/desk/told.js';
-import { rowsText } from '../../src/pages/exports.js';
-import { stillMoving } from '../../src/pages/facts.js';
-import { figuresOf, timesOf } from '../../src/pages/figures.js';
-import { assessed } from '../../src/pages/judged.js';
-import { momentsOf } from '../../src/pages/moments.js';
-import { figureOf, ITEM_WORDS, momentOf, notesOf, proofOf } from '../../src/pages/proofs.js';
-import { readingsOf, spokenRow } from '../../src/pages/readings.js';
-import { callSentence, cost, headline, whatHappened } from '../../src/pages/sentences.js';
+import { rowsText } from '../../src/pages/debrief/exports.js';
+import { stillMoving } from '../../src/pages/debrief/facts.js';
+import { figuresOf, timesOf } from '../../src/pages/debrief/figures.js';
+import { assessed } from '../../src/pages/debrief/judged.js';
+import { momentsOf } from '../../src/pages/debrief/moments.js';
+import { figureOf, ITEM_WORDS, momentOf, notesOf, proofOf } from '../../src/pages/debrief/proofs.js';
+import { readingsOf, spokenRow } from '../../src/pages/replay/readings.js';
+import { callSentence, cost, headline, whatHappened } from '../../src/pages/debrief/sentences.js';
 import { whyVoid } from '../../src/pages/words.js';
 
 const SAID = { split: 'yes', side: 'left', growthDeg: 1, surePct: 50, driveFailed: 'no' } as const;

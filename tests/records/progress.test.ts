@@ -7,7 +7,7 @@ import { flownFor, isFirstLook, progressOf } from '../../src/records/progress.js
 import type { RunsOf } from '../../src/records/runs.js';
 import { runsIn } from '../../src/records/runs.js';
 import { readCourse } from '../../src/text/index.js';
-import { cardOf } from '../../src/pages/card.js';
+import { cardOf } from '../../src/pages/drill/card.js';
 import { drill, drillNames, lookup, textOf } from '../files/shipped.js';
 import { setFile, setNames, shippedSet } from '../set/shipped.js';
 import { flownRecords } from '../stats/made-flight.js';

@@ -2,8 +2,8 @@
 import { expect, test } from 'vitest';
 import { advance, commandsOfRecord, debriefOf, expand, flyInputs, MODEL_VERSION, type World } from '../../sim/index.js';
 import { ready, scriptedRecord } from '../../sim/files/index.js';
-import { replyWords } from '../../src/pages/heard.js';
-import { momentsOf } from '../../src/pages/moments.js';
+import { replyWords } from '../../src/pages/replay/heard.js';
+import { momentsOf } from '../../src/pages/debrief/moments.js';
 import { cuesOf, talkNow, type Cue } from '../../src/run/cues.js';
 import { heardIn } from '../../src/run/heard.js';
 import { replayedOf } from '../../src/run/replayed.js';

@@ -1,7 +1,7 @@
 /** A class as a table of text: a row a step, a row an asked figure, three rows a flight. Never a sum of them, and no order but names. */
 import type { SetFlight } from '../../../sim/index.js';
 import { figure, tableText } from '../../text/table.js';
-import { caught, falseReleases, median } from '../flightnumbers.js';
+import { caught, falseReleases, median } from '../person/flightnumbers.js';
 import type { StepCard } from '../course/house.js';
 import type { ClassRow } from './house.js';
 

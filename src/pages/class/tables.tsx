@@ -3,7 +3,7 @@ import type { StepStand } from '../../../sim/index.js';
 import { StandShape, STATES } from '../course/shape.js';
 import type { CourseCard } from '../course/house.js';
 import { answerWords, askedWords, askName, firstLookWords, ownWords } from '../course/words.js';
-import { caught, falseReleases, median, share, whole } from '../flightnumbers.js';
+import { caught, falseReleases, median, share, whole } from '../person/flightnumbers.js';
 import { degrees } from '../words.js';
 import type { ClassRow } from './house.js';
 import { dueAt } from './order.js';

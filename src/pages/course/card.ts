@@ -1,7 +1,7 @@
 /** What may be told of a course: its words, its order, how long a step takes. No name of a file, and no fault. */
 import type { ReadyCourse, ReadyStep } from '../../../sim/index.js';
-import { hasWorkload } from '../asks.js';
-import { setCard } from '../setcard.js';
+import { hasWorkload } from '../front/asks.js';
+import { setCard } from '../set/card.js';
 import type { CourseCard, StepCard } from './house.js';
 
 /** Brief, own judgement and debrief of a drill, min. */

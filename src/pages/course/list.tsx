@@ -5,7 +5,7 @@ import type { Problem } from '../../text/index.js';
 import { useDropped } from '../dropped.js';
 import { Page } from '../frame.js';
 import type { House } from '../house.js';
-import { trouble, TROUBLES, withBook } from '../logged.js';
+import { trouble, TROUBLES, withBook } from '../logbook/logged.js';
 import { Refusal } from '../refusal.js';
 import { fragmentOf } from '../route.js';
 import { go } from '../session.js';

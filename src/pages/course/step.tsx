@@ -1,12 +1,12 @@
 /** A step of a course that is a drill: its brief, its run, the trainee's own judgement. What comes in it is told by nothing here. */
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { Briefed } from '../brief.js';
-import { Drill } from '../drill.js';
+import { Briefed } from '../drill/brief.js';
+import { Drill } from '../drill/drill.js';
 import { Page } from '../frame.js';
 import type { DrillCard, House } from '../house.js';
 import { Later } from '../later.js';
-import { Say } from '../say.js';
+import { Say } from '../debrief/say.js';
 import { fragmentOf } from '../route.js';
 import { go, goInstead, lastOwn, lastStep, left, started } from '../session.js';
 

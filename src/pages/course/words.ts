@@ -2,7 +2,7 @@
 import type { GateFile } from '../../../sim/files/index.js';
 import type { AskShown, GateShown, Proposal, StepStand } from '../../../sim/index.js';
 import type { CourseProgress, FirstLook } from '../../records/progress.js';
-import { adviceWords } from '../personwords.js';
+import { adviceWords } from '../person/words.js';
 import { degrees, OUTCOME_WORDS, seconds } from '../words.js';
 import type { StepCard } from './house.js';
 

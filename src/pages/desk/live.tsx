@@ -3,7 +3,7 @@ import { useComputed, useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import type { DeskAct } from '../../../sim/files/index.js';
 import type { House } from '../house.js';
-import { Instruments } from '../instruments.js';
+import { Instruments } from '../replay/instruments.js';
 import { letters } from '../settings.js';
 import { REMARKS } from './anchors.js';
 import { Due } from './due.js';

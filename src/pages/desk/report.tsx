@@ -1,7 +1,7 @@
 /** The instructor's report of a live run: grades on five anchors apart from the machine's marks, prompts, and what the desk did and when. */
 import type { Signal } from '@preact/signals';
 import type { RunRecord } from '../../../sim/files/index.js';
-import type { Facts } from '../facts.js';
+import type { Facts } from '../debrief/facts.js';
 import { seconds } from '../words.js';
 import { ANCHORS } from './anchors.js';
 import { deskTold, gradeRows, type DeskTold } from './told.js';

@@ -1,9 +1,9 @@
 /** What a desk left in the record of a live run: its acts in order of time, and the instructor's grade beside what the machine found. */
 import type { DeskAct, RunRecord } from '../../../sim/files/index.js';
 import type { ProcedureItem } from '../../../sim/index.js';
-import type { Facts } from '../facts.js';
-import type { Moment } from '../moments.js';
-import { ITEM_WORDS } from '../proofs.js';
+import type { Facts } from '../debrief/facts.js';
+import type { Moment } from '../debrief/moments.js';
+import { ITEM_WORDS } from '../debrief/proofs.js';
 import { degrees, OUTCOME_WORDS, seconds } from '../words.js';
 import { ANCHORS, GRADED } from './anchors.js';
 import { actWords } from './words.js';

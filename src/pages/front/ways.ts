@@ -4,7 +4,7 @@ import { nextPlace, type Attempt } from '../../records/logbook/attempt.js';
 import type { CourseCard } from '../course/house.js';
 import { proposalWords } from '../course/words.js';
 import { fragmentOf } from '../route.js';
-import type { SetCard } from '../setcard.js';
+import type { SetCard } from '../set/card.js';
 
 export interface WayIn {
   readonly href: string;

@@ -1,12 +1,12 @@
 /** A run that was written on a bench, from its brief to the trainee's own judgement. Nothing here tells what it holds. */
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { Briefed } from '../brief.js';
-import { Drill } from '../drill.js';
+import { Briefed } from '../drill/brief.js';
+import { Drill } from '../drill/drill.js';
 import { Page } from '../frame.js';
 import type { House } from '../house.js';
 import { fragmentOf } from '../route.js';
-import { Say } from '../say.js';
+import { Say } from '../debrief/say.js';
 import { go, goInstead, lastOwn, left, started } from '../session.js';
 import type { HandedOn, OwnCard } from './house.js';
 

@@ -2,7 +2,7 @@
 import { useSignal } from '@preact/signals';
 import { enteredOf, verdictOf, type PlanItem, type PlanItemId } from '../../../sim/index.js';
 import type { Planned } from '../../../sim/files/index.js';
-import { Sign } from '../procedure.js';
+import { Sign } from '../debrief/procedure.js';
 import { offWords, toleranceWords, typeset, valueWords, VERDICT_WORDS } from './words.js';
 
 type Value = number | string | readonly string[] | null;

@@ -1,7 +1,7 @@
 /** Once every item stands: the picture, the horn in each order, the steps, and the card. */
 import type { Planned } from '../../../sim/files/index.js';
 import type { Plan, PlanItem } from '../../../sim/index.js';
-import { SpeedTable } from '../speeds.js';
+import { SpeedTable } from '../drill/speeds.js';
 import { Card } from './card.js';
 import { Horns } from './horns.js';
 import { Profile } from './profile.js';

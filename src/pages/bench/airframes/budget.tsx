@@ -3,7 +3,7 @@ import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { Airframe } from '../../../../sim/files/index.js';
 import { BUDGET_FAULTS, type Budget, type BudgetFault, type BudgetRequest } from '../../../../sim/index.js';
-import { FAULT_NAMES } from '../../margintable.js';
+import { FAULT_NAMES } from '../../person/margintable.js';
 
 interface Props {
   readonly airframe: Airframe;

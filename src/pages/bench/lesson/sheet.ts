@@ -4,7 +4,7 @@
  */
 import type { Airframe, Parameter, Scenario } from '../../../../sim/files/index.js';
 import type { Json } from '../../../text/index.js';
-import { cardOf } from '../../card.js';
+import { cardOf } from '../../drill/card.js';
 import { eventWords, faultWords, timesWords, triggerWords, type Written } from '../words.js';
 import { expectedOf, quietOf, type Expected, type Judged } from './actions.js';
 

@@ -1,7 +1,7 @@
 /** What the file did to the previewed run, as marks on its charts. */
 import type { ReadyScenario } from '../../../../sim/files/index.js';
 import type { Acted } from '../../../../sim/index.js';
-import type { Moment } from '../../moments.js';
+import type { Moment } from '../../debrief/moments.js';
 
 const EVENT_WORDS: Readonly<Partial<Record<string, string>>> = {
   descend: 'descends', level: 'levels off', selectSpeed: 'speed selected', failEngine: 'engine stops', setGear: 'gear lever',

@@ -2,9 +2,9 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { BenchProps } from '../bench.js';
-import { Figure } from '../../figure.js';
-import { OutcomeSign } from '../../outcome.js';
-import { cost, headline } from '../../sentences.js';
+import { Figure } from '../../debrief/figure.js';
+import { OutcomeSign } from '../../debrief/outcome.js';
+import { cost, headline } from '../../debrief/sentences.js';
 import { OUTCOME_MEANS, tight } from '../../words.js';
 import { cursor, truth } from './chosen.js';
 import { actedMoments } from './moments.js';

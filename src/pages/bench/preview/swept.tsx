@@ -1,6 +1,6 @@
 /** What a sweep came to: one sentence, the outcomes with their intervals, the spreads of its figures. */
 import type { Airframe, SweepOutput } from '../../../../sim/files/index.js';
-import { OutcomeSign } from '../../outcome.js';
+import { OutcomeSign } from '../../debrief/outcome.js';
 import { percent, tight } from '../../words.js';
 import { hardWords } from './hard.js';
 import { Strip } from './strip.js';

@@ -1,6 +1,6 @@
 /** What keeps the shelf from keeping a file, in a sentence that says what can be done all the same. */
 import type { Trouble } from '../../../records/logbook/index.js';
-import { troubleIn } from '../../logged.js';
+import { troubleIn } from '../../logbook/logged.js';
 
 const SENTENCES: Readonly<Record<Trouble, string>> = {
   denied: 'This browser keeps nothing for this page (a private window, or storage is switched off). Save what you write as a file.',

@@ -1,4 +1,0 @@
-/** The task of a set in words that give nothing away. */
-import type { SetCard } from './setcard.js';
-
-export const setTask = ({ from, to }: Pick<SetCard, 'from' | 'to'>): string => `Flaps from ${from} toward ${to}`;
