@@ -5,10 +5,10 @@ import { StepBrief, StepFlight, StepPlan, StepSay } from './course/step.js';
 import { Choose } from './front/choose.js';
 import { Debrief } from './debrief/debrief.js';
 import { Drill } from './drill/drill.js';
-import { Page } from './frame.js';
 import { Logbook } from './logbook/logbook.js';
 import type { House } from './house.js';
 import { Later } from './later.js';
+import { Missing } from './missing.js';
 import type { PlanOf } from './plan/house.js';
 import type { Route } from './route.js';
 import { PersonPage } from './person/person.js';
@@ -86,9 +86,4 @@ function NotStarted({ number, seed }: { number: number; seed: number | null }) {
   return null;
 }
 
-const Nowhere = () => (
-  <Page title="No such page" kind="nowhere">
-    <h1>There is no such page</h1>
-    <p class="large"><a href="#/">All drills</a></p>
-  </Page>
-);
+const Nowhere = () => <Missing title="No such page" kind="nowhere" says="There is no such page" />;

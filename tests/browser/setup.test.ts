@@ -19,7 +19,7 @@ test('reached from the head of every page, and back', async () => {
   expect(page.url()).toBe(`${appUrl()}#/drill/1?seed=3`);
   await page.goto('about:blank');
   await page.goto(`${appUrl()}#/settings`);
-  await page.getByRole('link', { name: 'All drills' }).click();
+  await page.getByRole('link', { name: 'Drills', exact: true }).click();
   await page.getByRole('link', { name: /Flaps from/ }).first().waitFor();
   await close();
 });

@@ -56,6 +56,7 @@ export function ClassPage({ house }: { house: House }) {
       </p>
       <Opening named={named} work={work.value} take={(files) => void take(files)} stop={() => { stop.value = true; }} empty={book.value.runs === 0} />
       <Aside book={book.value} />
+      {book.value.runs === 0 && work.value === null && <HowTo />}
       {book.value.runs > 0 && (
         <form class="filters class-filters" aria-label="What is shown" onSubmit={(event) => event.preventDefault()}>
           <label>Course
@@ -72,6 +73,28 @@ export function ClassPage({ house }: { house: House }) {
     </Page>
   );
 }
+
+/** What stands here while nothing is open: where the files come from, and what they will show. */
+const HowTo = () => (
+  <div class="columns class-how">
+    <section aria-labelledby="class-from">
+      <h2 id="class-from" class="ruled">Where the files come from</h2>
+      <ol class="how-to">
+        <li>Each pilot flies on a machine of their own, under a short name chosen in the logbook.</li>
+        <li>There, Export in the logbook puts all runs in one file.</li>
+        <li>Open all the files here, together or one after another; a run that stands in two of them counts once.</li>
+      </ol>
+    </section>
+    <section aria-labelledby="class-shows">
+      <h2 id="class-shows" class="ruled">What they show</h2>
+      <ul class="how-to">
+        <li>Which steps of a course each pilot has done, and which one is due.</li>
+        <li>What each gate has seen so far, with its interval.</li>
+        <li>Of every set: splits caught, growth at release, false releases. Three numbers, by name and never ranked.</li>
+      </ul>
+    </section>
+  </div>
+);
 
 const counted = (count: number, one: string, many: string): string => (count === 1 ? `one ${one}` : `${count} ${many}`);
 

@@ -54,7 +54,6 @@ export function CourseList({ house }: { house: House }) {
   const all = courses.value;
   return (
     <Page title="Courses" kind="course">
-      <p class="above"><a href="#/">All drills and sets</a></p>
       <h1>Courses</h1>
       <p class="large course-brief">A course puts drills and sets in an order, opens each when what it needs is done, and says what the next quarter of an hour is best spent on.</p>
       {trouble.value !== null && <p class="note" role="alert">{TROUBLES[trouble.value]}</p>}

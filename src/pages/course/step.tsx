@@ -4,6 +4,7 @@ import { useEffect } from 'preact/hooks';
 import { Briefed } from '../drill/brief.js';
 import { Drill } from '../drill/drill.js';
 import { Page } from '../frame.js';
+import { Missing } from '../missing.js';
 import type { DrillCard, House } from '../house.js';
 import { Later } from '../later.js';
 import { Say } from '../debrief/say.js';
@@ -81,9 +82,7 @@ export const StepSay = ({ house, course, step }: Props) => (
 );
 
 const NoSuchStep = ({ course }: { course: number }) => (
-  <Page title="No such step" kind="brief" within="course">
-    <h1>There is no such step</h1>
+  <Missing title="No such step" kind="brief" within="course" says="There is no such step" ways={[['The course', { page: 'course', course }]]}>
     <p class="large">The course may have been changed, or the link cut short.</p>
-    <p class="large"><a href={fragmentOf({ page: 'course', course })}>The course</a></p>
-  </Page>
+  </Missing>
 );

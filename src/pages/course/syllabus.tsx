@@ -4,6 +4,7 @@ import { useEffect } from 'preact/hooks';
 import type { StepStand } from '../../../sim/index.js';
 import type { CourseProgress } from '../../records/progress.js';
 import { Page } from '../frame.js';
+import { Missing } from '../missing.js';
 import type { House } from '../house.js';
 import { trouble, TROUBLES, withBook } from '../logbook/logged.js';
 import { Who } from '../person/person.js';
@@ -34,7 +35,7 @@ export function Syllabus({ house, number }: { house: House; number: number }) {
   }, [house, number, name]);
   const course = card.value;
   if (course === undefined) return <Page title="Course" kind="course"><h1>Course</h1><p class="waiting">Fetching the course …</p></Page>;
-  if (course === null) return <Page title="No such course" kind="course"><h1>There is no course {number}</h1><p class="large"><a href="#/course">All courses</a></p></Page>;
+  if (course === null) return <Missing title="No such course" kind="course" says={`There is no course ${number}`} ways={[['All courses', { page: 'courses' }]]} />;
   const stands = progress.value?.stands ?? null;
   const older = progress.value === null ? null : olderWords(progress.value);
   return (

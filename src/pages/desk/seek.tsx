@@ -28,7 +28,7 @@ const None = () => (
   <div class="columns desk-none">
     <div>
       <p class="large" role="status">No run on this machine.</p>
-      <ol class="desk-how">
+      <ol class="how-to">
         <li>Open a second window of this browser, not a tab, and put the two side by side: a run behind another tab stands still.</li>
         <li>There, let the trainee choose a drill and press Start.</li>
         <li>Here, follow it. What you do is stamped in the run and stands in its record.</li>

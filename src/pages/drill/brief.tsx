@@ -5,6 +5,7 @@ import { useEffect } from 'preact/hooks';
 import { CATALOGUE } from '../faults.js';
 import { Page } from '../frame.js';
 import type { DrillCard, House } from '../house.js';
+import { Missing } from '../missing.js';
 import { KeyCard } from './keycard.js';
 import { Parts } from './parts.js';
 import type { PlanOf } from '../plan/house.js';
@@ -107,9 +108,4 @@ function Left() {
   );
 }
 
-const NoSuchDrill = ({ number }: { number: number }) => (
-  <Page title="No such drill" kind="brief">
-    <h1>There is no drill {number}</h1>
-    <p class="large"><a href="#/">All drills</a></p>
-  </Page>
-);
+const NoSuchDrill = ({ number }: { number: number }) => <Missing title="No such drill" kind="brief" says={`There is no drill ${number}`} />;

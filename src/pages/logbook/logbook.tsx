@@ -23,7 +23,6 @@ export function Logbook({ house }: { house: House }) {
   const isFiltered = filter.value.person !== null || filter.value.outcome !== null;
   return (
     <Page title="Logbook" kind="logbook">
-      <p class="above"><a href="#/">All drills</a></p>
       <h1>Logbook</h1>
       {trouble.value !== null && <p class="note" role="alert">{TROUBLES[trouble.value]}</p>}
       {trouble.value === null && all === null && <p class="waiting">Opening the logbook …</p>}

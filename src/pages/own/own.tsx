@@ -4,6 +4,7 @@ import { useEffect } from 'preact/hooks';
 import { Briefed } from '../drill/brief.js';
 import { Drill } from '../drill/drill.js';
 import { Page } from '../frame.js';
+import { ALL_DRILLS, Missing, type Way } from '../missing.js';
 import type { House } from '../house.js';
 import { fragmentOf } from '../route.js';
 import { Say } from '../debrief/say.js';
@@ -65,8 +66,7 @@ export function OwnLink({ house, code }: { house: House; code: string }) {
   if (refused.value === null) return <Page title={TITLE} kind="brief"><p class="waiting">Opening the link …</p></Page>;
   const { why, problems, more } = refused.value;
   return (
-    <Page title={TITLE} kind="brief">
-      <h1>This link cannot be flown</h1>
+    <Missing title={TITLE} kind="brief" says="This link cannot be flown" ways={WAYS}>
       <p class="large" role="alert">{why} Ask whoever sent it to copy it again, whole, or to send the scenario as a file.</p>
       {problems.length > 0 && (
         <div class="refused">
@@ -74,18 +74,15 @@ export function OwnLink({ house, code }: { house: House; code: string }) {
           {more > 0 && <p>{more} more.</p>}
         </div>
       )}
-      <Ways />
-    </Page>
+    </Missing>
   );
 }
 
 /** Where to go from here. */
-const Ways = () => <p class="large ways"><a href="#/">All drills</a> <a href="#/bench">Bench</a></p>;
+const WAYS: readonly Way[] = [ALL_DRILLS, ['Bench', { page: 'bench', link: null }]];
 
 const NoSuchRun = () => (
-  <Page title="No such run" kind="brief">
-    <h1>This run is not here any more</h1>
+  <Missing title="No such run" kind="brief" says="This run is not here any more" ways={WAYS}>
     <p class="large">It was handed on in another browser, or more than four weeks ago. Open its link again, or hand it on anew from the bench.</p>
-    <Ways />
-  </Page>
+  </Missing>
 );

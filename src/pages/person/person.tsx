@@ -34,7 +34,6 @@ export function PersonPage({ house }: { house: House }) {
   const all = found.value;
   return (
     <Page title="Progress" kind="person">
-      <p class="above"><a href="#/">All drills and sets</a></p>
       <h1>{name === '' ? 'Progress' : `Progress of ${name}`}</h1>
       {trouble.value !== null && <p class="note" role="alert">{TROUBLES[trouble.value]}</p>}
       {trouble.value === null && all === null && <p class="waiting">Reading the flights …</p>}

@@ -4,6 +4,7 @@ import { useEffect } from 'preact/hooks';
 import type { Airframe } from '../../../sim/files/index.js';
 import { BLANK, enteredOf, planItems, withEntered, withShown, type Plan, type PlanItem, type PlanRequest } from '../../../sim/index.js';
 import { Page } from '../frame.js';
+import { Missing } from '../missing.js';
 import type { House } from '../house.js';
 import { fragmentOf, type Route } from '../route.js';
 import '../look/plan.css';
@@ -56,10 +57,8 @@ export function PlanPage({ house, of, name, back }: Props) {
     house.plan.workOut(request).then((made) => { if (!over) plan.value = made; }, (problem: unknown) => { if (!over) failed.value = problem instanceof Error ? problem.message : String(problem); });
     return () => { over = true; };
   }, [asked]);
-  const above = (
-    <p class="above">{back === null ? <a href="#/">All drills</a> : <a href={fragmentOf(back)}>Back to the brief</a>}<span>before the run</span></p>
-  );
-  if (first.value === null) return <Page title={title} kind="plan">{above}<h1>There is no such run to plan</h1></Page>;
+  const above = back !== null && <p class="above"><a href={fragmentOf(back)}>Back to the brief</a><span>before the run</span></p>;
+  if (first.value === null) return <Missing title={title} kind="plan" says="There is no such run to plan" />;
   if (request === null) return <Page title={title} kind="plan">{above}<h1>{title}</h1>{failed.value === null ? <p class="waiting">Fetching what the plan is made for …</p> : <Failed why={failed.value} />}</Page>;
   const { planned, settled } = kept;
   const items = plan.value === null ? [] : planItems(plan.value, planned.order);

@@ -53,7 +53,7 @@ export function Practice({ house }: { house: House }) {
   const now = ongoing.value;
   return (
     <Page title="Practice" kind="practice">
-      <p class="above"><a href="#/">All drills and sets</a></p>
+      <p class="above"><a href="#/">All drills</a></p>
       {told.value === null ? <h1>Practice</h1> : <Told run={told.value.run} flown={told.value.flown} />}
       {told.value === null && (
         <p class="large">One run after another, each told at once. A split caught makes the next one open faster, one missed makes it slower, until you catch three in four. Some runs stay quiet, and one in ten is easy.</p>

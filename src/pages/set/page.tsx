@@ -6,6 +6,7 @@ import { attempt, begin, first, leaveOff, lookUp } from './attempts.js';
 import type { Forecast } from '../../../sim/index.js';
 import { ForecastForm } from './forecast.js';
 import { Page } from '../frame.js';
+import { Missing } from '../missing.js';
 import type { House } from '../house.js';
 import { KeyCard } from '../drill/keycard.js';
 import { trouble, TROUBLES } from '../logbook/logged.js';
@@ -30,11 +31,11 @@ export function SetPage({ house, number }: { house: House; number: number }) {
   }, [house, number, person.value]);
   const set = card.value;
   if (set === undefined) return <Page title={`Set ${number}`} kind="set"><p class="waiting">Fetching the set …</p></Page>;
-  if (set === null) return <Page title="No such set" kind="set"><h1>There is no set {number}</h1><p class="large"><a href="#/">All drills and sets</a></p></Page>;
+  if (set === null) return <Missing title="No such set" kind="set" says={`There is no set ${number}`} />;
   const flown = attempt.value;
   return (
     <Page title={`Set ${number}`} kind="set">
-      <p class="above"><a href="#/">All drills and sets</a></p>
+      <p class="above"><a href="#/">All drills</a></p>
       <h1>Set {number}</h1>
       {trouble.value !== null && <p class="note" role="alert">{TROUBLES[trouble.value]} A set needs the logbook: without it nothing could be counted.</p>}
       {flown === undefined && trouble.value === null && <p class="waiting">Looking in the logbook …</p>}

@@ -21,7 +21,7 @@ export function Setup({ house }: { house: House }) {
   const from = cameFrom.value;
   return (
     <Page title="Set-up" kind="setup">
-      <p class="above"><a href={from === null ? '#/' : fragmentOf(from)}>{from === null || from.page === 'choose' ? 'All drills' : 'Back to where you were'}</a></p>
+      {from !== null && from.page !== 'choose' && <p class="above"><a href={fragmentOf(from)}>Back to where you were</a></p>}
       <h1>Set-up</h1>
       <div class="choices">
         <fieldset class="answers">
