@@ -1,5 +1,6 @@
 /** The runs of one person, wherever they are kept: the logbook of this machine, or files that were opened for a look. */
 import type { RunRecord } from '../../sim/files/index.js';
+import { EVERY_RUN } from './logbook/filter.js';
 import type { Attempt, Book, Cursor, Entry } from './logbook/index.js';
 
 export interface RunsOf {
@@ -18,7 +19,7 @@ export async function runsIn(book: Book, person: string): Promise<RunsOf> {
   const entries: Entry[] = [];
   let after: Cursor | null = null;
   do {
-    const page = await book.list({ person, outcome: null }, after, PAGE);
+    const page = await book.list({ ...EVERY_RUN, person }, after, PAGE);
     entries.push(...page.entries);
     after = page.next;
   } while (after !== null);

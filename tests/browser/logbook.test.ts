@@ -74,6 +74,11 @@ test('taken off, put back; by whom it was flown', async () => {
   await page.getByRole('combobox', { name: /^Flown by/ }).selectOption('');
   await page.getByText('No run fits.').waitFor();
   await page.getByRole('button', { name: 'Show all runs' }).click();
+  const of = page.getByRole('combobox', { name: /^Run/ });
+  await of.selectOption({ label: 'Drill 2. Flaps from 4 to 9, then 16' });
+  await page.getByText('No run fits.').waitFor();
+  await of.selectOption('1');
+  await expect.poll(() => rows(page).count()).toBe(1);
   await page.getByRole('button', { name: /^Take off/ }).click();
   await page.getByText('No run yet.').waitFor();
   await page.getByRole('button', { name: 'Put back' }).click();

@@ -1,11 +1,10 @@
 /** Out in one file and back: the same runs; duplicates passed over; damaged, foreign, later and forged files told plainly. */
 import { describe, expect, it } from 'vitest';
 import { digestOf, type RunRecord } from '../../sim/files/index.js';
-import { exportBook, importBook, type Attempt, type Book } from '../../src/records/logbook/index.js';
+import { EVERY_RUN, exportBook, importBook, type Attempt, type Book } from '../../src/records/logbook/index.js';
 import { BOOK_FORMAT, headLine, runLine } from '../../src/records/logbook/lines.js';
 import { about, emptyBook, flown } from './made.js';
 
-const ALL = { person: null, outcome: null };
 const runs = [flown(1), flown(2), flown(3)];
 let ids = 0;
 const quiet = { id: () => `new ${ids += 1}`, progress: () => undefined, stop: () => false };
@@ -28,7 +27,7 @@ describe('out and back', () => {
     expect(await importBook(other, file, { ...quiet, progress: (done, all) => progress.push([done, all]) }))
       .toEqual({ ok: true, kept: 3, known: 0, unproved: 0, refused: [], more: 0, stopped: false });
     expect(progress).toEqual([[1, 3], [2, 3], [3, 3]]);
-    const { entries } = await other.list(ALL, null);
+    const { entries } = await other.list(EVERY_RUN, null);
     expect(entries.map(({ person, atMs, imported, digest }) => [person, atMs, imported, digest])).toEqual(
       [2, 1, 0].map((at) => [at === 0 ? 'bo' : 'ada', at, true, runs[at]?.digest]));
     expect(await other.record(entries[0]?.id ?? '')).toEqual(runs[2]);

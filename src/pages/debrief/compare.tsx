@@ -2,6 +2,7 @@
 import { useSignal, type Signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { RunRecord } from '../../../sim/files/index.js';
+import { EVERY_RUN } from '../../records/logbook/filter.js';
 import type { Cursor, Entry } from '../../records/logbook/index.js';
 import { besideOf, sideBySide, taskOf, whyNot, type Other } from './beside.js';
 import type { Facts } from './facts.js';
@@ -86,7 +87,7 @@ async function sameTask(house: House, run: RunRecord): Promise<Entry[]> {
   const found: Entry[] = [];
   let after: Cursor | null = null;
   do {
-    const { entries, next } = await book.list({ person: null, outcome: null }, after);
+    const { entries, next } = await book.list(EVERY_RUN, after);
     found.push(...entries.filter((entry) => entry.task === task && entry.digest !== run.digest));
     after = next;
   } while (after !== null && found.length < MOST);

@@ -1,11 +1,13 @@
 /** The logbook: every run that this browser keeps, by whom and how it came out; into its debrief, out in one file. */
 import { useEffect } from 'preact/hooks';
 import type { RunRecord } from '../../../sim/files/index.js';
+import { EVERY_RUN } from '../../records/logbook/filter.js';
 import type { Entry } from '../../records/logbook/index.js';
 import { Carry } from './carry.js';
 import { Page } from '../frame.js';
 import type { House } from '../house.js';
-import { entries, filter, next, people, places, readOn, refresh, removed, total, trouble, TROUBLES, withBook } from './logged.js';
+import { taskOf } from '../front/asks.js';
+import { drills, entries, filter, next, people, places, readOn, refresh, removed, total, trouble, TROUBLES, withBook } from './logged.js';
 import { People } from './people.js';
 import { OutcomeSign } from '../debrief/outcome.js';
 import { fromFile, go, lastDrill, lastOwn, record } from '../session.js';
@@ -18,9 +20,10 @@ export function Logbook({ house }: { house: House }) {
   useEffect(() => {
     removed.value = null;
     void refresh(house);
+    void house.drills().then((all) => { drills.value = all.map(taskOf); }, () => undefined);
   }, [house]);
   const all = entries.value;
-  const isFiltered = filter.value.person !== null || filter.value.outcome !== null;
+  const isFiltered = Object.values(filter.value).some((one) => one !== null);
   return (
     <Page title="Logbook" kind="logbook">
       <h1>Logbook</h1>
@@ -34,7 +37,7 @@ export function Logbook({ house }: { house: House }) {
             <People house={house} />
           </div>
           {total.value === 0 && <p class="empty">No run yet. <a href="#/">Choose a drill</a>, or import a logbook from its file.</p>}
-          {total.value > 0 && all.length === 0 && isFiltered && <p class="empty row">No run fits. <button class="plain" type="button" onClick={() => narrow(house, { person: null, outcome: null })}>Show all runs</button></p>}
+          {total.value > 0 && all.length === 0 && isFiltered && <p class="empty row">No run fits. <button class="plain" type="button" onClick={() => narrow(house, EVERY_RUN)}>Show all runs</button></p>}
           {all.length > 0 && <List house={house} all={all} />}
           {next.value !== null && <button class="button quiet" type="button" onClick={() => void readOn(house)}>Earlier runs</button>}
           <Carry house={house} />
@@ -51,18 +54,27 @@ function narrow(house: House, to: typeof filter.value): void {
 }
 
 function Filters({ house }: { house: House }) {
-  const { person, outcome } = filter.value;
+  const now = filter.value;
+  const { person, outcome, of } = now;
   return (
     <form class="filters" aria-label="Which runs" onSubmit={(event) => event.preventDefault()}>
       <label>Flown by
-        <select value={person ?? '*'} onChange={({ currentTarget: { value } }) => narrow(house, { person: value === '*' ? null : value, outcome })}>
+        <select value={person ?? '*'} onChange={({ currentTarget: { value } }) => narrow(house, { ...now, person: value === '*' ? null : value })}>
           <option value="*">everyone</option>
           <option value="">no name</option>
           {people.value.map((name) => <option key={name} value={name}>{name}</option>)}
         </select>
       </label>
+      <label>Run
+        <select value={of ?? '*'} onChange={({ currentTarget: { value } }) => narrow(house, { ...now, of: ofNamed(value) })}>
+          <option value="*">any</option>
+          <option value="sets">of a set</option>
+          {drills.value.map((task, at) => <option key={at} value={at + 1}>Drill {at + 1}. {task}</option>)}
+          <option value="other">neither drill nor set</option>
+        </select>
+      </label>
       <label>Outcome
-        <select value={outcome ?? '*'} onChange={({ currentTarget: { value } }) => narrow(house, { person, outcome: value === '*' ? null : value as RunRecord['outcome'] })}>
+        <select value={outcome ?? '*'} onChange={({ currentTarget: { value } }) => narrow(house, { ...now, outcome: value === '*' ? null : value as RunRecord['outcome'] })}>
           <option value="*">any</option>
           {Object.entries(OUTCOME_WORDS).map(([value, words]) => <option key={value} value={value}>{words}</option>)}
         </select>
@@ -70,6 +82,8 @@ function Filters({ house }: { house: House }) {
     </form>
   );
 }
+
+const ofNamed = (value: string): typeof filter.value.of => (value === '*' ? null : value === 'sets' || value === 'other' ? value : Number(value));
 
 const List = ({ house, all }: { house: House; all: readonly Entry[] }) => (
   <div class="scroll">

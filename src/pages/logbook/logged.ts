@@ -1,10 +1,11 @@
 /** What the logbook page shows: the entries read so far, the filter, and what went wrong. */
 import { signal } from '@preact/signals';
+import { EVERY_RUN } from '../../records/logbook/filter.js';
 import type { Book, Cursor, Entry, Filter, Trouble } from '../../records/logbook/index.js';
 import type { House } from '../house.js';
 import { placesInSets } from '../set/of-set.js';
 
-export const filter = signal<Filter>({ person: null, outcome: null });
+export const filter = signal<Filter>(EVERY_RUN);
 export const entries = signal<readonly Entry[] | null>(null);
 export const next = signal<Cursor | null>(null);
 export const total = signal(0);
@@ -13,6 +14,8 @@ export const lastExportMs = signal<number | null>(null);
 /** Where the runs of sets stood in them, by their entries. */
 export const places = signal<ReadonlyMap<string, string>>(new Map());
 export const trouble = signal<Trouble | null>(null);
+/** The shipped drills by number, as the filter names them; empty until they are fetched. */
+export const drills = signal<readonly string[]>([]);
 /** Taken off last, until something else happens. */
 export const removed = signal<Entry | null>(null);
 

@@ -2,15 +2,8 @@
 import type { RunRecord } from '../../../sim/files/index.js';
 import { withRun, type Attempt } from './attempt.js';
 import { entryOf, type About, type Entry } from './entry.js';
+import { isOf, type Filter } from './filter.js';
 import { troubleOf, type Kept, type Store, type Unfinished } from './store.js';
-
-/** Which entries are listed, newest first. */
-export interface Filter {
-  /** null: everyone. */
-  readonly person: string | null;
-  /** null: every outcome. */
-  readonly outcome: RunRecord['outcome'] | null;
-}
 
 export interface PageOf {
   readonly entries: readonly Entry[];
@@ -53,6 +46,8 @@ export interface Book {
 }
 
 const PAGE = 50;
+/** Entries read at a time where most may not fit. */
+const STEP = 500;
 /** Above every id and every time. */
 const LAST: [number, string] = [Infinity, '\uffff'];
 
@@ -131,15 +126,24 @@ export function bookOn(store: Store): Book {
   };
 }
 
-/** One read of the index that fits the filter; one entry more than asked for tells whether there is more. */
+/** Reads on in the index of person and outcome until the page is full; one entry more than asked for tells whether there is more. */
 async function page(store: Store, filter: Filter, after: Cursor | null, most: number): Promise<PageOf> {
-  const found = await read(store, filter, after === null ? [-Infinity, ''] : [-after.atMs, after.id], after !== null, most + 1);
+  const found: Kept[] = [];
+  // What a run was of has no index: a rare drill is looked for in steps, each one read.
+  const step = filter.of === null ? most + 1 : Math.max(most + 1, STEP);
+  for (let from: readonly [number, string] | null = after === null ? null : [-after.atMs, after.id]; found.length <= most;) {
+    const read = await readOn(store, filter, from ?? [-Infinity, ''], from !== null, step);
+    found.push(...read.filter((entry) => isOf(entry, filter.of)));
+    const last = read.at(-1);
+    if (last === undefined || read.length < step) break;
+    from = [-last.atMs, last.id];
+  }
   const entries = found.slice(0, most).map(plain);
   const last = entries.at(-1);
   return { entries, next: found.length <= most || last === undefined ? null : { atMs: last.atMs, id: last.id } };
 }
 
-function read(store: Store, { person, outcome }: Filter, from: [number, string], open: boolean, most: number): Promise<Kept[]> {
+function readOn(store: Store, { person, outcome }: Filter, from: readonly [number, string], open: boolean, most: number): Promise<Kept[]> {
   const range = (...fixed: string[]): IDBKeyRange => IDBKeyRange.bound([...fixed, ...from], [...fixed, ...LAST], open);
   if (person === null && outcome === null) return store.getAllFromIndex('entries', 'byTime', range(), most);
   if (outcome === null) return store.getAllFromIndex('entries', 'byPerson', range(person as string), most);

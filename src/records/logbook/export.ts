@@ -1,5 +1,6 @@
 /** Carries the whole logbook away in one file. */
 import type { Book, Cursor } from './book.js';
+import { EVERY_RUN } from './filter.js';
 import { attemptLine, BOOK_FORMAT, headLine, runLine } from './lines.js';
 
 /**
@@ -19,7 +20,7 @@ export async function exportBook(book: Book, app: string, progress: (done: numbe
   let done = 0;
   let after: Cursor | null = null;
   do {
-    const page = await book.list({ person: null, outcome: null }, after);
+    const page = await book.list(EVERY_RUN, after);
     for (const { id, person, atMs, attempt, drill, abandoned } of page.entries) {
       const record = await book.record(id);
       if (record !== null) await write(runLine({ id, person, atMs, attempt, drill, abandoned }, record));
