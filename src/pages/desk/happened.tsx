@@ -1,5 +1,5 @@
 /** What happened, the latest first; and of what was done here, whether the run has taken it. */
-import type { Sent } from '../../link/guest.js';
+import type { Sent } from '../../link/known.js';
 import type { DeskLive, DeskNow } from './house.js';
 import { actWords, clock } from './words.js';
 

@@ -1,7 +1,8 @@
 /** What the page of a desk needs of the rest of the house: the runs of this machine, one of them mirrored, and a way to act in it. */
 import type { DeskAct, Grades, RunRecord } from '../../../sim/files/index.js';
 import type { DueRow } from '../../../sim/index.js';
-import type { Room, Sent } from '../../link/guest.js';
+import type { Sent } from '../../link/known.js';
+import type { Room } from '../../link/rooms.js';
 import type { Panel, Picture } from '../../view/picture.js';
 
 /** Something that happened in the run, by a hand, a desk or the agenda. */

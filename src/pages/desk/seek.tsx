@@ -1,5 +1,5 @@
 /** Which runs are flown on this machine; and where there is none, how to open one. */
-import type { Room } from '../../link/guest.js';
+import type { Room } from '../../link/rooms.js';
 
 export function Seek({ rooms, enter }: { rooms: readonly Room[]; enter: (id: string) => void }) {
   return (
