@@ -11,6 +11,7 @@ import { RAD } from './units.js';
 /** 0 the agenda, 1 a desk, 2 the trainee; within a tick the lower acts first. */
 export type Rank = 0 | 1 | 2;
 
+/** An act with the tick at whose beginning it is done, and its sequence `seq`: a whole number from 0, counted up as acts are filed. */
 export type Command = (Act | DeskAct) & { readonly tick: number; readonly rank: Rank; readonly seq: number };
 
 /** The total order: tick, rank, sequence. */

@@ -20,6 +20,7 @@ export type Condition =
   | { readonly kind: 'anew'; readonly behind: number; readonly of: Condition }
   | { readonly kind: 'all' | 'any'; readonly of: readonly Condition[] };
 
+/** One fault or one event, acting once: what acts several times has an entry a time. Made by `expand`, and by `withDesk` for a desk. */
 export interface Entry {
   /** Its latch: the place in the file, faults before events; further times of one thing stand behind all of these, and behind them what a desk did. */
   readonly place: number;

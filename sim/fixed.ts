@@ -5,6 +5,7 @@ import type { Prepared } from './prepare.js';
 import type { State } from './state.js';
 import type { TaskRule } from './task/rule.js';
 
+/** Made by `expand`: the constants of the airframe, the agenda with its dice thrown, the noise, the rule of the task. */
 export interface Fixed extends Prepared {
   readonly agenda: Agenda;
   readonly noise: Noise;

@@ -9,8 +9,10 @@ import { sin } from './portable.js';
 import type { State } from './state.js';
 import { PI } from './units.js';
 
+/** What a limit speed is the limit of. A side counts where it truly stands; the drive while its contactor is closed. */
 export type LimitSource = 'lever' | 'leftSide' | 'rightSide' | 'leadingEdge' | 'drive' | 'gear' | 'none';
 
+/** A limit speed that holds now, calibrated; Infinity where none does. */
 export interface Limit {
   readonly kt: number;
   readonly source: LimitSource;

@@ -3,6 +3,7 @@
  * Inside a segment tick = its tick + whole tens of milliseconds since its stamp, computed in one way everywhere,
  * so that `verify` can demand equality.
  */
+/** The tick at which a stretch of running begins, and the page's stamp of that moment. */
 export interface ClockSegment {
   readonly tick: number;
   readonly stampMs: number;
@@ -10,7 +11,7 @@ export interface ClockSegment {
 
 const TICK_MS = 10;
 
-/** The tick that contains a stamp, and how far into it the stamp lies (0 to below 1), by one segment. */
+/** The tick that contains a stamp, and how far into it the stamp lies (`fraction`, 0 to below 1), by one segment. */
 export function tickInSegment(segment: ClockSegment, stampMs: number): { tick: number; fraction: number } {
   const ticks = (stampMs - segment.stampMs) / TICK_MS;
   const whole = Math.floor(ticks);
@@ -25,7 +26,7 @@ export function segmentOf(clock: readonly ClockSegment[], stampMs: number): Cloc
   return found;
 }
 
-/** The tick that contains a stamp. A stamp in a gap between segments belongs to the tick where the clock stood. */
+/** The same over all segments. A stamp in a gap between two belongs to the tick where the clock stood, at `fraction` 0. @throws RangeError for no segment */
 export function tickOfStamp(clock: readonly ClockSegment[], stampMs: number): { tick: number; fraction: number } {
   const segment = segmentOf(clock, stampMs);
   const found = tickInSegment(segment, stampMs);

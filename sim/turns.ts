@@ -5,7 +5,7 @@
 import type { State } from './state.js';
 import type { TakenBack } from './task/rule.js';
 
-/** One reposition. */
+/** One reposition: at tick `from` of the run the state of tick `to` returns; behind it `by` ticks in all are none of the flight. */
 export interface Turn extends TakenBack {
   /** Tick whose state returns. */
   readonly to: number;

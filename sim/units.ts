@@ -3,7 +3,9 @@
  * Sources: knot and foot are exact by definition (international nautical mile 1852 m, international foot 0.3048 m);
  * standard gravity 9.80665 m/s2 (ISO 80000-3).
  */
+/** Metres a second in a knot, exact. */
 export const KT = 1852 / 3600;
+/** Metres in a foot, exact. */
 export const FT = 0.3048;
 export const G0 = 9.80665;
 export const PI = 3.141592653589793;

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
 import { banProblems } from './architecture/bans.js';
+import { faceProblems } from './architecture/faces.js';
 import { circles, importProblems } from './architecture/layers.js';
 import { linesProblems } from './architecture/lines.js';
 import { readSources } from './architecture/source.js';
@@ -30,6 +31,10 @@ test('sim has no clock, no dice, no page, no network, no waiting, and only arith
 
 test('a file is one noun', () => {
   expect(sources.flatMap(linesProblems)).toEqual([]);
+});
+
+test('every name of the package says what it is, every number in it of what', () => {
+  expect(faceProblems(sources, ['sim/index.ts', 'sim/files/index.ts'])).toEqual([]);
 });
 
 test('DEVELOPERS.md stays under 250 lines', () => {

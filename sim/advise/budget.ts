@@ -13,8 +13,10 @@ import { HELD, splitOf, start } from './driving.js';
 
 /** Faults a budget can be made for, on the right side; mirrored faults cost the same. */
 export const BUDGET_FAULTS = ['disconnect', 'lag', 'jam', 'slip', 'blowback'] as const;
+/** What becomes of the side; only lag and slip read a `ratio`. */
 export type BudgetFault = (typeof BUDGET_FAULTS)[number];
 
+/** Level flight under speed hold, gear up, leading edge out, and the drive on its way out through `flapDeg`. */
 export interface BudgetRequest {
   readonly airframe: Airframe;
   readonly massT: number;
@@ -27,6 +29,7 @@ export interface BudgetRequest {
   readonly altitudeFt: number;
 }
 
+/** Made by `budgetOf`. Splits are true ones and not those of the pointers; times count from onset, the first tick in which the fault parts the sides. */
 export interface Budget {
   /** Mean split rate over the first degree, deg/s; null if a degree is never reached. */
   readonly splitRateDegPerS: number | null;

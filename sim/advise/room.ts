@@ -22,6 +22,7 @@ export interface RoomPoint {
 /** Parts of the roll authority by which a row is divided, %. */
 export const ROOM_LEVELS = [20, 50, 100] as const;
 
+/** Made by `roomOf`: one fault held on through, from onset. Splits are true ones; parts are of the roll authority. */
 export interface Room {
   readonly fault: BudgetFault;
   /** Mean growth over the first degree, deg/s; null where a degree is never reached. */

@@ -6,6 +6,7 @@ import { sin } from '../portable.js';
 import { prepare } from '../prepare.js';
 import { PI, RAD } from '../units.js';
 
+/** One setting, leading edge out with any flap. Ice is in the manoeuvre and the reference speed, not in stall and warning. */
 export interface SettingSpeeds {
   readonly settingDeg: number;
   readonly name: string;
@@ -21,11 +22,13 @@ export interface SettingSpeeds {
   readonly bankToWarningDeg: number;
 }
 
+/** Made by `speedsOf`: every setting of an airframe at one mass, from flap 0 outward. */
 export interface Speeds {
   readonly massT: number;
   readonly ice: boolean;
   /** Added in ice, already in the speeds; 0 without. */
   readonly iceKt: number;
+  /** Reference speed over stall speed, without ice. */
   readonly referenceFactor: number;
   readonly settings: readonly SettingSpeeds[];
 }

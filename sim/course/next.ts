@@ -14,6 +14,10 @@ const AROUND_MIN = 4;
 const WARM_RUNS = 4;
 const PRACTICE_RUN_MIN = 1;
 
+/**
+ * One thing to fly. `minutes` it takes, about; `step` is a place in the course, from 0; `runs` so many of them; `more` is what a
+ * gate lacks, in `unit`; `perMin` false releases a minute of quiet holding, as flown.
+ */
 export type Proposal = { readonly minutes: number } & (
   | { readonly fly: 'step'; readonly step: number; readonly why: 'begin' | 'next' | 'again' | 'once more' }
   /** Runs of a set that is under way, or of a new flight: how many fit a sitting. */
@@ -25,6 +29,7 @@ export type Proposal = { readonly minutes: number } & (
   | { readonly fly: 'advised'; readonly advice: Advice }
 );
 
+/** What is known of a person in a course; `stands` beside `steps`, place by place. */
 export interface NextAsk {
   readonly steps: readonly ReadyStep[];
   readonly stands: readonly StepStand[];

@@ -5,10 +5,12 @@ import type { Fault } from '../files/fault.js';
 import type { Scenario } from '../files/scenario.js';
 import type { ReadySet } from '../set/ready.js';
 
+/** `shipped` is its name among the shipped files; null for one written out in the course. */
 export type StepFlies =
   | { readonly kind: 'drill'; readonly scenario: Scenario; readonly airframe: Airframe; readonly shipped: string | null }
   | { readonly kind: 'set'; readonly of: ReadySet; readonly shipped: string | null };
 
+/** One step as its file has it, with what it flies at hand. `gate` is null where its figures are not asked for. */
 export interface ReadyStep {
   readonly name: string;
   readonly teaches: string;
@@ -19,6 +21,7 @@ export interface ReadyStep {
   readonly flies: StepFlies;
 }
 
+/** Made by `readyCourse`. Places count from 0 in `steps`; a course without a first look has null there. */
 export interface ReadyCourse {
   readonly course: CourseFile;
   readonly steps: readonly ReadyStep[];

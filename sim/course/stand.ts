@@ -19,13 +19,14 @@ export type StepFacts =
   | { readonly kind: 'drill'; readonly runs: readonly StepRun[] }
   | { readonly kind: 'set'; readonly groups: readonly ConditionGroup[]; readonly seenDeg: number; readonly underway: Underway | null };
 
-/** A flight of a set that is not over. */
+/** A flight of a set that is not over: `done` of its `runs`, which fall into `blocks` of one length. */
 export interface Underway {
   readonly done: number;
   readonly runs: number;
   readonly blocks: number;
 }
 
+/** Made by `standOf`. open: it may be flown and is not done. closed: a step that it needs is not done. */
 export interface StepStand {
   readonly state: 'done' | 'open' | 'closed';
   /** Places of the steps that are not done and that this one needs. */

@@ -6,14 +6,19 @@ import type { State } from '../state.js';
 import { flightTick } from '../task/rule.js';
 import { FT } from '../units.js';
 
-/** What an entry waits for, and how much of it is left; `left` 0 or more. */
+/**
+ * What an entry waits for: `at` the value it acts at and `left` what is missing to it, 0 or more, in s, deg, kt or ft by `of`.
+ * Behind another only the delay is known, s.
+ */
 export type Wait =
   | { readonly of: 's' | 'heldS'; readonly at: number; readonly left: number }
   | { readonly of: 'flapDeg' | 'speedKt' | 'altitudeFt'; readonly at: number; readonly edge: 'rising' | 'falling' | 'either'; readonly left: number }
   | { readonly of: 'another'; readonly left: number }
   | { readonly of: 'all' | 'any'; readonly waits: readonly Wait[] };
 
+/** One fault or event of a run, for a desk. ended: it acted, and another act has mended it. disarmed: it will not act. */
 export interface DueRow {
+  /** Its place in the agenda, from 0; see `Entry`. */
   readonly place: number;
   readonly name: string | null;
   readonly fault: DrawnFault | null;

@@ -7,6 +7,7 @@ const flag = (description: string) => z.boolean().check(z.meta({ description }))
 const number = (description: string, unit: string) => z.number().check(z.meta({ description, unit }));
 const none = <T extends z.ZodMiniType>(schema: T) => z.nullable(schema);
 
+/** Calibrated airspeeds of every setting at one mass; each key has its meaning and unit. */
 export const speedsOutput = z.strictObject({
   airframe: said('Its name.'),
   massT: number('Mass.', 't'),
@@ -24,12 +25,14 @@ export const speedsOutput = z.strictObject({
   })),
 });
 
+/** One state of gear, flaps and levers, and whether the horn sounds in it. */
 export const hornOutput = z.strictObject({
   sounds: flag('The horn sounds.'),
   silenceable: flag('It may be silenced, or has been.'),
   why: said('The rule that decides, with its figures.'),
 });
 
+/** Times from the fault, held on, and splits behind a release; null: never reached. */
 export const budgetOutput = z.strictObject({
   airframe: said('Its name.'),
   fault: word('The fault, on the right side.', ['disconnect', 'lag', 'jam', 'slip', 'blowback']),
@@ -57,13 +60,18 @@ const derived = <Key extends z.ZodMiniType, In extends z.ZodMiniType>(key: Key, 
   meaning: said('What it stands for.'),
 });
 
+/** What follows from the geometry of an airframe, beside what its file carries. */
 export const deriveOutput = z.strictObject({
   airframe: said('Its name.'),
   constants: z.array(derived(said('Key of the file it belongs to.'), number('What the file carries.', 'as told'))),
   checks: z.array(derived(none(said('Key of the file nearest to it.')), none(number('What the file carries there.', 'as told')))),
 });
 
+/** Shape of `speeds --json`: `speedsOutput` parses it. */
 export type SpeedsOutput = z.infer<typeof speedsOutput>;
+/** Shape of `horn --json`: `hornOutput` parses it. */
 export type HornOutput = z.infer<typeof hornOutput>;
+/** Shape of `budget --json`: `budgetOutput` parses it. */
 export type BudgetOutput = z.infer<typeof budgetOutput>;
+/** Shape of `derive --json`: `deriveOutput` parses it. */
 export type DeriveOutput = z.infer<typeof deriveOutput>;

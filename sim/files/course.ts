@@ -46,5 +46,7 @@ export const courseSchema = z.strictObject({
 
 /** A course file after the door. */
 export type CourseFile = z.infer<typeof courseSchema>;
+/** One step, defaults filled in; the door has made sure that it has either a drill or a set. */
 export type CourseStep = CourseFile['steps'][number];
+/** What a step asks of the figures of its set; at least one bound is there. */
 export type GateFile = NonNullable<CourseStep['gate']>;

@@ -50,6 +50,7 @@ export function deskShapes<const When extends Record<string, z.ZodMiniType>>(whe
 
 /** An act of a desk without its time, as a desk sends it. */
 export const deskActSchema = z.discriminatedUnion('do', [...deskShapes({}), ...sharedShapes({})]);
+/** What a desk may send, told apart by `do`; its tick is given where the run is. */
 export type DeskAct = z.infer<typeof deskActSchema>;
 
 /** The instructor's own grade of a run: kept apart from what the machine says of it. */
@@ -61,6 +62,7 @@ export const gradesSchema = z.strictObject({
   })).check(z.maxLength(20), z.refine((grades) => new Set(grades.map(({ item }) => item)).size === grades.length, { error: 'each item once' })),
   note: z.optional(text('Of the whole run.', 2000)),
 });
+/** An instructor's grades, 1 to 5 an item; kept with the record, outside its hash, and no part of any figure. */
 export type Grades = z.infer<typeof gradesSchema>;
 /** Words by which a desk is known in the record of a run. */
 export const deskName = name('Which desk.');

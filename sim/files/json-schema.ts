@@ -10,6 +10,7 @@ import { traineeSchema } from './trainee.js';
 
 /** The kinds of files, each with its schema. */
 export const FILE_SCHEMAS = { airframe: airframeSchema, scenario: scenarioSchema, inputs: inputsSchema, record: recordSchema, trainee: traineeSchema, set: setSchema, course: courseSchema };
+/** The word by which `keyTable`, `jsonSchemas` and the command line know a file. */
 export type FileKind = keyof typeof FILE_SCHEMAS;
 
 /**

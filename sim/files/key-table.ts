@@ -4,6 +4,7 @@ import type { Schema } from './door.js';
 import { FILE_SCHEMAS, type FileKind } from './json-schema.js';
 import { type Key, type Shape, shapeOf } from './shape.js';
 
+/** One key as a person reads of it; everything is taken from the schema. */
 export interface KeyRow {
   /** `start.speedKt`, `faults[].ratio (lag)`; triggers inside triggers are not repeated. */
   path: string;

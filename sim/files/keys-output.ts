@@ -3,6 +3,7 @@ import * as z from 'zod/mini';
 
 const said = (description: string) => z.string().check(z.meta({ description }));
 
+/** The keys of one kind of file; `keyTable` makes the rows. */
 export const keysOutput = z.strictObject({
   kind: said('Kind of file.'),
   keys: z.array(z.strictObject({
@@ -12,4 +13,5 @@ export const keysOutput = z.strictObject({
   })),
 });
 
+/** Shape of `keys --json`: `keysOutput` parses it. */
 export type KeysOutput = z.infer<typeof keysOutput>;

@@ -22,6 +22,7 @@ const steps = z.array(z.strictObject({
   lo: none(number('95 % limit, log-log.', '1')), hi: none(number('95 % limit, log-log.', '1')),
 }));
 
+/** A report of a table of trials; null where the trials do not bear the figure. */
 export const measureOutput = z.strictObject({
   limitDeg: number('Split from which on a release is late.', 'deg'),
   seenDeg: number('Split below which a release is no reaction.', 'deg'),
@@ -80,4 +81,5 @@ export const measureOutput = z.strictObject({
   })),
 });
 
+/** Shape of `measure --json`: `measureOutput` parses it. */
 export type MeasureOutput = z.infer<typeof measureOutput>;

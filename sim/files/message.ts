@@ -49,5 +49,7 @@ export const roomSchema = z.discriminatedUnion('kind', [
   z.strictObject({ ...common, ...kind('gone', 'The run has left.') }),
 ]);
 
+/** Told apart by `kind`; heard by every run and desk of the machine. */
 export type LobbyMessage = z.infer<typeof lobbySchema>;
+/** Told apart by `kind`; heard by one run and the desks beside it. */
 export type RoomMessage = z.infer<typeof roomSchema>;

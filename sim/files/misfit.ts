@@ -1,4 +1,6 @@
-/** What several keys together get wrong: which key is named, and what would be allowed there. */
+/** What several keys together get wrong: rules that a schema of single keys cannot say. */
+
+/** The key that is named, as keys and places in lists from the top of the file, and what would be allowed there, in words. */
 export interface Misfit {
   path: (string | number)[];
   allowed: string;

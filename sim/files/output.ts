@@ -74,12 +74,16 @@ const refusal = z.strictObject({
 export const troubleOutput = z.strictObject({
   ok: z.literal(false), error: said('In one sentence.'), problems, more,
 });
+/** Problems of files, and the figures of sets among them that can be flown. */
 export const checkOutput = z.strictObject({
   ok: flag('No problem in any file.'), problems, more,
   sets: z.array(setFigures).check(z.meta({ description: 'Sets that can be flown, with their gates.' })),
 });
+/** A run flown without a page; times in s of the run, null where the thing did not happen. */
 export const runOutput = z.strictObject(flown);
+/** A recorded run flown again, and whether it came to the same. */
 export const replayOutput = z.strictObject({ ...flown, agrees: flag('Hash, end, outcome and score are those of the record.') });
+/** For each record whether it follows from its inputs, and what in it nothing can prove. */
 export const verifyOutput = z.strictObject({
   ok: flag('Every record follows from its inputs.'),
   records: z.array(z.strictObject({
@@ -91,8 +95,13 @@ export const verifyOutput = z.strictObject({
   })),
 });
 
+/** Shape of `check --json`: `checkOutput` parses it. */
 export type CheckOutput = z.infer<typeof checkOutput>;
+/** Shape of `run --json` for a scenario: `runOutput` parses it. */
 export type RunOutput = z.infer<typeof runOutput>;
+/** Shape of `replay --json`: `replayOutput` parses it. */
 export type ReplayOutput = z.infer<typeof replayOutput>;
+/** Shape of `verify --json`: `verifyOutput` parses it. */
 export type VerifyOutput = z.infer<typeof verifyOutput>;
+/** Shape of what any command prints with --json when it exits with 2: `troubleOutput` parses it. */
 export type TroubleOutput = z.infer<typeof troubleOutput>;

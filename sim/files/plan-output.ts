@@ -9,6 +9,7 @@ const number = (description: string, unit: string) => z.number().check(z.meta({ 
 const none = <T extends z.ZodMiniType>(schema: T) => z.nullable(schema);
 const order = word('Which comes first, the gear or the setting that is landed with.', ['gearFirst', 'settingFirst']);
 
+/** The nominal plan of a scenario; times in s and distances in NM from its beginning, null for what never came. */
 export const planOutput = z.strictObject({
   scenario: said('As named on the command line.'),
   airframe: said('Its name.'),
@@ -72,4 +73,5 @@ export const planOutput = z.strictObject({
   })),
 });
 
+/** Shape of `plan --json`: `planOutput` parses it. */
 export type PlanOutput = z.infer<typeof planOutput>;

@@ -105,4 +105,5 @@ export const recordSchema = z.strictObject({
 export type RunRecord = z.infer<typeof recordSchema>;
 /** What a run comes to. */
 export type Outcome = (typeof OUTCOMES)[number];
+/** Figures of a run; null without an onset, or without a scored release. `growthAtReleaseDeg` is what is scored. */
 export type Score = RunRecord['score'];

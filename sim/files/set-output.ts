@@ -9,6 +9,7 @@ const number = (description: string, unit: string) => z.number().check(z.meta({ 
 const none = <T extends z.ZodMiniType>(schema: T) => z.nullable(schema);
 const count = (description: string) => whole(description, '1', 0, 1e6);
 
+/** A set flown by one scripted person: every run, then counts and points. */
 export const setOutput = z.strictObject({
   set: said('As named on the command line.'),
   words: z.array(said('What is said of the set on brief and report.')),
@@ -61,5 +62,7 @@ export const setFigures = z.strictObject({
   })),
 });
 
+/** Shape of `run --json` for a set: `setOutput` parses it. */
 export type SetOutput = z.infer<typeof setOutput>;
+/** One of the `sets` in `check --json`: `setFigures` parses it. */
 export type SetCheck = z.infer<typeof setFigures>;

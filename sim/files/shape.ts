@@ -4,6 +4,7 @@
  */
 import * as z from 'zod/mini';
 
+/** What may stand at one place of a file, told apart by `kind`. Made by `shapeOf`. */
 export type Shape = NumberShape | TextShape | WordShape | FlagShape | ObjectShape | ListShape | ChoiceShape | EitherShape;
 
 interface Common {
@@ -24,12 +25,15 @@ export interface NumberShape extends Common {
 interface TextShape extends Common { kind: 'text'; max: number | undefined; pattern: string | undefined }
 interface WordShape extends Common { kind: 'word'; words: (string | number)[] }
 interface FlagShape extends Common { kind: 'flag' }
+/** Keys in the order of the schema; none besides them is taken. */
 export interface ObjectShape extends Common { kind: 'object'; keys: ReadonlyMap<string, Key> }
+/** From `min` to `max` items of one shape; `max` undefined for any number. */
 export interface ListShape extends Common { kind: 'list'; min: number; max: number | undefined; item: Shape }
 /** One of several objects, told apart by the word under the key `by`. */
 export interface ChoiceShape extends Common { kind: 'choice'; by: string; options: ReadonlyMap<string, ObjectShape> }
 interface EitherShape extends Common { kind: 'either'; options: Shape[] }
 
+/** One key of an object, and what happens where it is left out. */
 export interface Key {
   /** Made when asked for: triggers hold triggers. */
   readonly shape: Shape;

@@ -19,6 +19,7 @@ const spread = (description: string, unit: string) => none(z.strictObject({
   bins: z.array(z.strictObject({ from: number('At or above.', unit), to: number('Below.', unit), count: whole('Runs.', '1', 0, 1e9) })),
 }).check(z.meta({ description })));
 
+/** Many runs of a scenario by one trainee; a spread is null where no run has its figure. */
 export const sweepOutput = z.strictObject({
   scenario: said('As named on the command line.'),
   trainee: said('Who flew.'),
@@ -43,4 +44,5 @@ export const sweepOutput = z.strictObject({
   }),
 });
 
+/** Shape of `sweep --json`: `sweepOutput` parses it. */
 export type SweepOutput = z.infer<typeof sweepOutput>;

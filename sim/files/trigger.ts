@@ -11,6 +11,7 @@ export const LONGEST_S = 3600;
 const KINDS = ['atS', 'flapDeg', 'speedKt', 'altitudeFt', 'heldS', 'after', 'hazardPerS', 'all', 'any'] as const;
 export const CROSSINGS: readonly string[] = ['flapDeg', 'speedKt', 'altitudeFt'];
 
+/** Exactly one of its kinds is there, `edge`, `delayS` and the bounds of a hazard only beside theirs; `triggerSchema` has what each means. */
 export interface Trigger {
   atS?: number | undefined;
   flapDeg?: number | undefined;

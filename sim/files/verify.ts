@@ -10,6 +10,7 @@ import { digestOf } from './digest.js';
 import { recordMisfits } from './record-fit.js';
 import type { RunRecord } from './record.js';
 
+/** One place where a record and what follows from it differ; `path` is its key, empty for the whole. */
 export interface Refusal {
   /** digest, model, clock, order, rank, stamp, mark, behindEnd, fit, replay, end, hash, outcome, score. */
   code: string;
@@ -18,6 +19,7 @@ export interface Refusal {
   expected: string;
 }
 
+/** Made by `verify`. `refused` holds 50 at the most. */
 export interface Verdict {
   ok: boolean;
   /** false: of another model version; its stored outcome may be shown as "not replayable here". */

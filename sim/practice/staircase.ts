@@ -10,6 +10,7 @@ import { clamp } from '../units.js';
 
 /** Steps of the level, octaves of the rate: their ratio is p / (1 - p) for the share p that is caught, here 3/4. */
 export const FASTER_OCTAVES = 0.25;
+/** Behind a late or missed run: three times the step of a catch, which is what balances at three in four. */
 export const SLOWER_OCTAVES = 0.75;
 /** One run in so many is easy, this much slower than the level, so that nobody practises failing alone. */
 const EASY_ONE_IN = 10;
@@ -17,6 +18,7 @@ const EASY_OCTAVES = 1.5;
 /** Rates that a practice goes to, deg/s: the slowest that a leg decides, the fastest that a lag ratio of -4 gives. */
 export const RATE_RANGE = { lowest: 0.06, highest: 0.7 } as const;
 
+/** Where a practice stands; kept by name on the machine, and in no estimate. */
 export interface Practice {
   /** Rate of the next run that is not easy, deg/s. */
   readonly degPerS: number;
@@ -30,6 +32,7 @@ export const firstPractice = (degPerS: number): Practice => ({ degPerS: inRange(
 const inRange = (degPerS: number): number => clamp(degPerS, RATE_RANGE.lowest, RATE_RANGE.highest);
 const octaves = (degPerS: number, by: number): number => inRange(degPerS * exp(by * ln(2)));
 
+/** The next run: at the level, or an easy one slower than it. Rates are growth of the split, within `RATE_RANGE`. */
 export interface PracticeRun {
   readonly degPerS: number;
   /** Flown to keep the hand in; its outcome moves nothing. */

@@ -9,6 +9,7 @@ import { FT } from '../units.js';
 
 const ASKING = ['callout', 'clearHeading', 'clearAltitude', 'caution'] as const satisfies readonly DrawnEvent['do'][];
 
+/** An event that wants a reply of the trainee within its `withinS` seconds. */
 export type Asking = Extract<DrawnEvent, { do: (typeof ASKING)[number] }>;
 
 /** Whether an event of this kind wants something of the trainee, as its file has it. */

@@ -7,6 +7,7 @@ import { hornAngle } from '../warning/horn.js';
 import type { FlightRequest } from './flight.js';
 import { traceRow, type TraceRow } from './trace.js';
 
+/** Speeds are calibrated; marks and thresholds are those of this very tick. */
 export interface DebriefRow extends TraceRow {
   /** Lowest limit in force, kt; null for none. */
   readonly limitKt: number | null;

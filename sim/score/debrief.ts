@@ -9,6 +9,7 @@ import { toldWatcher, type Told } from './told.js';
 import { debriefRow, type DebriefRow } from './debrief-row.js';
 import { rowsOf } from './trace.js';
 
+/** Made by `debriefOf`. Rows stand ten a second unless asked otherwise, both ends included; what a desk took back is in them. */
 export interface Debrief {
   readonly flight: Flight;
   /** The fault whose onset is scored: kind and drawn side; null for a quiet run. */

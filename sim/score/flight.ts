@@ -17,6 +17,7 @@ import { outcomeOf } from './outcome.js';
 import type { ProcedureItem } from './items/item.js';
 import { passedOf, procedureWatcher } from './procedure.js';
 
+/** Made by `fly` or `judge`. `ticks` is the length of the run, 100 a second; `hash` has 16 hexadecimal digits. */
 export interface Flight {
   readonly seed: number;
   readonly ticks: number;
@@ -44,6 +45,7 @@ export interface Timing {
 
 const NO_PAGE: Timing = { fractionAt: () => 0, firstFrameS: () => null, voided: false };
 
+/** All that a run follows from, but for its commands. The seed is an unsigned 32-bit whole number. */
 export interface FlightRequest {
   readonly scenario: ReadyScenario;
   readonly airframe: Airframe;

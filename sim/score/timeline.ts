@@ -8,6 +8,7 @@ import { firstAt, step, type World } from '../world.js';
 import { debriefRow, type DebriefRow } from './debrief-row.js';
 import { commandsOfRecord, requestOf } from './replayed.js';
 
+/** Made by `timelineOf`. Ticks may be asked for in any order; a jump back costs at most 500 steps. */
 export interface Timeline {
   /** Last tick of the run. */
   readonly endTick: number;

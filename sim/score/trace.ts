@@ -11,6 +11,7 @@ import { FT, RAD } from '../units.js';
 import { authorityNow } from './facts.js';
 import type { FlightRequest } from './flight.js';
 
+/** One moment of a run. Bank and roll right positive, speed calibrated, height above sea level. */
 export interface TraceRow {
   readonly atS: number;
   /** True travel, deg. */

@@ -13,6 +13,10 @@ const STEP_S = 0.05;
 /** A hand that pulses lets go this often, s. The first release ends the scoring, so one pulse is a fixed moment. */
 const PULSE_S = 5;
 
+/**
+ * One policy. atOnce lets go with the first press, fixed at the moment that pays best, random at any, pulse every 5 s; never and
+ * arrival hold on.
+ */
 export interface Blind {
   readonly policy: 'atOnce' | 'fixed' | 'random' | 'pulse' | 'never' | 'arrival';
   /** Mean points a run. */
@@ -49,7 +53,7 @@ function pointsNever(of: ReadySet, degPerS: number): number {
   return set.quiet * set.points.held - decided * set.points.missed;
 }
 
-/** The blind family against a mix of rates, weighted by their shares. */
+/** The blind family against a mix of rates; each weighs as its `share` of all shares, from 0. */
 export function blindFamily(of: ReadySet, rates: readonly { readonly degPerS: number; readonly share: number }[]): Blind[] {
   const { set } = of;
   const shares = rates.reduce((sum, { share }) => sum + share, 0);
@@ -73,6 +77,6 @@ export function blindFamily(of: ReadySet, rates: readonly { readonly degPerS: nu
 /** The best of a family. */
 export const bestOf = (family: readonly Blind[]): Blind => family.reduce((best, one) => (one.points > best.points ? one : best));
 
-/** Rates as flown with the shares they have in the set. */
+/** Rates as flown, each with the `share` it has in the set. */
 export const withShares = ({ set }: ReadySet, rates: readonly RealisedRate[]): { degPerS: number; share: number }[] =>
   rates.map(({ degPerS }, at) => ({ degPerS, share: set.rates[at]?.share ?? 0 }));

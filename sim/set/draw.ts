@@ -4,6 +4,7 @@ import { hazardStrikes } from '../agenda-of.js';
 import { ticksOf } from '../units.js';
 import type { ReadySet } from './ready.js';
 
+/** One run of a drawn set. Its block and place count from 0. */
 export interface SetRun {
   /** From 0. */
   readonly place: number;

@@ -6,6 +6,7 @@ import { drawSet, type SetRun } from './draw.js';
 import { pointsOf } from './points.js';
 import type { ReadySet } from './ready.js';
 
+/** How many of the `runs` came to what: `caught`, `late`, `missed`, `undecided`, `falseRelease` or `held`. A void run is in `runs` alone. */
 export interface SetCounts {
   readonly runs: number;
   readonly caught: number;
@@ -14,7 +15,7 @@ export interface SetCounts {
   readonly undecided: number;
   readonly falseRelease: number;
   readonly held: number;
-  /** Sum over the runs, and their mean. */
+  /** Sum over the runs, and their mean; 0 without a run. */
   readonly points: number;
   readonly meanPoints: number;
 }

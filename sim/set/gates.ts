@@ -18,6 +18,7 @@ const STEADY_LEAD = 40;
 const STEADY_RUNS = 240;
 const Z = 1.959963984540054;
 
+/** Made by `figuresOf`. Of the ordinary watcher: `runs` flown, `meanPoints` a run, and `lo` and `hi`, their normal 95 % interval. */
 export interface SetFigures {
   readonly rates: readonly (RealisedRate & { readonly bestBlind: Blind })[];
   /** The limit of growth, what it should be, and the roll authority it uses at the set's point. */
@@ -32,6 +33,7 @@ export interface SetFigures {
   readonly endsShort: boolean;
 }
 
+/** One thing that a set must hold to, or `check` names it as a problem of its file. */
 export interface Gate {
   readonly gate: 'blind' | 'blindInClass' | 'decided' | 'steady' | 'endsShort';
   readonly ok: boolean;

@@ -12,6 +12,7 @@ import type { ReadySet } from './ready.js';
 
 /** One rate of a set, as flown. */
 export interface RealisedRate {
+  /** Rate of the lagging side over the rate of the drive, as the set has it; below 0 it is driven back. */
   readonly ratio: number;
   /** Mean growth from onset to the limit with the earliest and with the latest onset, deg/s; their mean. */
   readonly earlyDegPerS: number;

@@ -17,6 +17,7 @@ import type { JudgedTrial } from './trial.js';
  */
 export type BlockVerdict = 'tooFew' | 'noClearChange' | 'improved' | 'fasterMoreFalse' | 'fasterCaughtFewer' | 'slower';
 
+/** Made by `compareBlocks`. What is null wants 8 decided runs in each block. */
 export interface BlockChange {
   readonly verdict: BlockVerdict;
   /** Splits of the later block over those of the earlier; null where there are too few runs. */

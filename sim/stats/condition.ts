@@ -4,6 +4,7 @@ import { visualMin } from './visual.js';
 
 /** What must be alike for splits to be compared: an eye and a hand at one gauge. */
 export interface Condition {
+  /** Number of the set among the shipped ones, from 1. */
   readonly set: number;
   readonly airframe: string;
   readonly limitDeg: number;

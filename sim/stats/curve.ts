@@ -3,7 +3,10 @@ import { kaplanMeier, logLogLimits, type Observation } from './survival.js';
 import { isDecided, observationsOf, rateGroups } from './tally.js';
 import type { JudgedTrial } from './trial.js';
 
-/** The curve just behind a split at which someone let go, with 95 % limits (log-log; null where none can be given). */
+/**
+ * The curve at a split at which someone let go: `atRisk` runs still held just before it, `events` of them let go at it, share `s` not yet
+ * let go behind it, 0 to 1, and its 95 % limits `lo` and `hi` (log-log; null where none can be given).
+ */
 export interface CurveStep {
   readonly splitDeg: number;
   readonly atRisk: number;
@@ -13,6 +16,7 @@ export interface CurveStep {
   readonly hi: number | null;
 }
 
+/** One flown rate, with its curve by rising split. */
 export interface RateCurve {
   readonly rateDegPerS: number;
   readonly steps: readonly CurveStep[];

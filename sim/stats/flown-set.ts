@@ -8,10 +8,12 @@ import { personOf, type Person } from './person.js';
 import { isFit } from './timing-check.js';
 import { TRIAL_OUTCOMES, type JudgedTrial, type TrialOutcome } from './trial.js';
 
+/** Made by `flownSet` of all the runs of one flight, or of as many as were flown. */
 export interface FlownSet {
   readonly person: Person;
   /** Counts and points of all runs, void ones among them. */
   readonly counts: SetCounts;
+  /** Runs that something other than the hand disturbed or ended. */
   readonly void: number;
   /** Runs flown with a help that marks them. */
   readonly assisted: number;

@@ -2,6 +2,7 @@
 import type { Person } from './person.js';
 import { brier, intervalScore } from './scoring.js';
 
+/** What a person says before the first run of a set. */
 export interface Forecast {
   /** Caught of ten splits, whole, 0 to 10. */
   readonly caughtOf10: number;
@@ -15,6 +16,7 @@ export const MOST_SPLIT_DEG = 40;
 /** How often the range is meant to hold the median. */
 const LEVEL = 0.8;
 
+/** Made by `forecastScore`: `k` caught of `n` decided runs, and the range of the median where there is one. */
 export interface ForecastScore {
   /** Mean Brier score over the decided runs, 0 to 1, smaller is better; and what the share as it was would have scored. */
   readonly brier: number;

@@ -9,6 +9,7 @@ import { SHOWN_FROM } from './person.js';
 /** Two-sided 95 %: what one end of an interval leaves out. */
 const TAIL = 0.025;
 
+/** What the flights of a set hold whatever the dice say. */
 export interface GateRoom {
   /** Splits that there are at least. */
   readonly splits: number;

@@ -14,8 +14,10 @@ import type { JudgedTrial } from './trial.js';
 /** met: the end of the interval lies inside what is asked. notMet: the whole interval lies outside. open: neither is shown. */
 export type Answer = 'met' | 'notMet' | 'open';
 
+/** One figure that a gate asks for, beside what was flown. */
 export interface AskShown {
   readonly ask: 'caught' | 'median' | 'ninety' | 'falseReleases';
+  /** The bound in the file, in the unit of `value`. */
   readonly asked: number;
   /** Own figure, null where too few runs are decided or it lies beyond what was seen: a share, deg, deg, 1/min. */
   readonly value: number | null;
@@ -30,17 +32,20 @@ export interface AskShown {
   readonly more: number | null;
 }
 
+/** Flights that are judged together; fewer than the gate names while it is not whole. */
 export interface GateBlock {
   /** Ids of its flights. */
   readonly flights: readonly string[];
   readonly startedMs: number;
   /** All its flights are flown: it is judged. */
   readonly whole: boolean;
+  /** Its runs that were caught, late or missed. */
   readonly decided: number;
   readonly asks: readonly AskShown[];
   readonly met: boolean;
 }
 
+/** Made by `judgeGate`, of all flights of the set that a person flew. */
 export interface GateShown {
   readonly met: boolean;
   /** The first block that met it; else the latest; null before the first flight. */

@@ -23,8 +23,9 @@ export interface FlightOfSet {
   readonly records: readonly RunRecord[];
 }
 
-/** A flight, judged. */
+/** A flight whose runs have been judged; only those flown by hand are in it. */
 export interface SetFlight extends Pick<FlightOfSet, 'id' | 'name' | 'startedMs' | 'runs' | 'leftOff'> {
+  /** So many of its `runs` were flown. */
   readonly done: number;
   readonly trials: readonly JudgedTrial[];
   readonly result: FlownSet;
@@ -37,15 +38,18 @@ export interface BlockPair {
   readonly change: BlockChange;
 }
 
+/** Flights that may be compared: one set, one airframe, one gauge, one kind of input. */
 export interface ConditionGroup {
   /** null: the condition changed within the flight, so that it stands alone and is compared with nothing. */
   readonly condition: Condition | null;
+  /** Number of the set among the shipped ones, from 1. */
   readonly set: number;
   /** In the order in which they were flown. */
   readonly flights: readonly SetFlight[];
   readonly pairs: readonly BlockPair[];
 }
 
+/** Made by `historyOf`, of one person. */
 export interface History {
   /** The group flown last comes first. */
   readonly groups: readonly ConditionGroup[];

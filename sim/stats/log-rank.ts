@@ -2,6 +2,7 @@
 import { normalTail } from './normal.js';
 import type { Observation } from './survival.js';
 
+/** Made by `logRank`. `variance` is that of the events of the first group; `p` is two-sided. */
 export interface LogRank {
   /** Events of the first and of the second group. */
   readonly observed: readonly [number, number];
@@ -13,6 +14,7 @@ export interface LogRank {
   readonly p: number | null;
 }
 
+/** Two groups flown alike but for what is compared, at one rate for example. */
 export interface Stratum {
   readonly first: readonly Observation[];
   readonly second: readonly Observation[];

@@ -21,6 +21,7 @@ export interface MarginPlace {
   readonly altitudeFt: number;
 }
 
+/** One kind of fault: the room it leaves, and where in it a person lets go. */
 export interface MarginRow {
   readonly fault: BudgetFault;
   readonly room: Omit<Room, 'worlds'>;

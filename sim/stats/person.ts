@@ -17,7 +17,7 @@ import type { JudgedTrial, TrialOutcome } from './trial.js';
 /** Decided runs from which on the counts and the fit are shown, and rates from which on threshold and time are. */
 export const SHOWN_FROM = { counts: 8, fit: 20, rates: 4 } as const;
 
-/** Median split at release with 95 % limits, deg; null: beyond what was seen. */
+/** Median split at release with its 95 % limits `lo` and `hi`, deg; null: beyond what was seen. */
 export interface MedianSplit {
   readonly deg: number | null;
   readonly lo: number | null;
@@ -26,6 +26,7 @@ export interface MedianSplit {
   readonly limitsBy: 'orderStatistics' | 'logLog';
 }
 
+/** Posterior of the race: `sigma` log-spread of splits, `thetaDeg` what the eye needs, `t0S` attention, reaction and device together. */
 export interface Fit {
   readonly sigma: Estimate;
   readonly atRates: readonly AtRate[];
@@ -34,8 +35,10 @@ export interface Fit {
   readonly t0S: Estimate | null;
 }
 
+/** Made by `personOf`. What is null may not be said yet; `needed` tells what is missing. */
 export interface Person {
   readonly outcomes: Readonly<Record<TrialOutcome, number>>;
+  /** Runs that were caught, late or missed. */
   readonly decided: number;
   readonly caught: Share | null;
   readonly falseReleases: FalseReleases | null;

@@ -15,7 +15,7 @@ export interface SetKind {
  * first: nothing is flown. falseReleases: the lower limit of the rate lies above a false release in two minutes. fastRate:
  * runs at the fastest rate that were late or missed, while the slowest were all caught. loaded: no flight of the true drive
  * with questions has its numbers. finish: the last flight has too few decided runs for its numbers. moreRuns: a comparison
- * lacks runs. steady: nothing stands out.
+ * lacks runs. steady: nothing stands out. `fly` is the number of the set to fly, from 1; `notCaught` of `decided` runs.
  */
 export type Advice = { readonly fly: number } & (
   | { readonly why: 'first' }

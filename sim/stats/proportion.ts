@@ -1,7 +1,7 @@
 /** The exact interval of a proportion, and the sums it comes from. Wilson's, for screens, is `shareOf` of sim/sweep/share.ts. */
 import { bisect } from './bisect.js';
 
-/** Lower and upper limit. */
+/** Lower limit `lo` and upper limit `hi`, in the unit of what they enclose. */
 export interface Interval {
   readonly lo: number;
   readonly hi: number;

@@ -14,6 +14,10 @@ import { kaplanMeier, medianLimits, medianOf, midpointMedian, restrictedMean, ty
 import { caughtOf, type FalseReleases, falseReleasesOf, flownRates, observationsOf, outcomesOf } from './tally.js';
 import { type JudgedTrial, judgeTrial, type Trial, type TrialOutcome } from './trial.js';
 
+/**
+ * Made by `reportOf`, of trials under one limit; null where they do not bear the figure. Of the median `lo` and `hi` are 95 % limits, deg;
+ * `meanPoints` is a run, quiet ones among them; `windows` are stretches of quiet holding that count as trials.
+ */
 export interface Report {
   readonly limitDeg: number;
   readonly outcomes: Readonly<Record<TrialOutcome, number>>;

@@ -1,6 +1,6 @@
 /** From masses at scattered values to a median and an interval: each mass is spread over the width of its cell. */
 
-/** Median and 95 % interval (central). */
+/** `median`, and `lo` and `hi`, the ends of the central 95 % interval, in the unit of what is estimated. */
 export interface Estimate {
   readonly median: number;
   readonly lo: number;

@@ -11,7 +11,7 @@ export interface Observation {
   readonly event: boolean;
 }
 
-/** The curve just behind one value with events. */
+/** The curve at one value with `events`: `atRisk` just before it, the rest just behind it. */
 export interface Step {
   readonly value: number;
   readonly atRisk: number;

@@ -14,7 +14,12 @@ export interface Trial {
   readonly limitDeg: number;
 }
 
+/** In the order in which reports tell them. */
 export const TRIAL_OUTCOMES = ['caught', 'late', 'missed', 'falseRelease', 'held', 'undecided', 'void'] as const;
+/**
+ * late: let go at the limit or beyond. missed: held through it. held: quiet, and not let go. undecided: over before the limit.
+ * void: decides nothing, and stands in no figure.
+ */
 export type TrialOutcome = (typeof TRIAL_OUTCOMES)[number];
 
 /** A trial judged: what a report is made of. */

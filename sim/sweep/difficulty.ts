@@ -12,6 +12,7 @@ export const HOLDS_ON = 'never';
 /** Runs of a sweep that are flown by these two as well, at most. */
 export const DIFFICULTY_RUNS = 200;
 
+/** Made by `difficultyOf`. null: in no run held on did the split come so far. */
 export interface Difficulty {
   /** Runs it was read from. */
   readonly runs: number;

@@ -57,7 +57,7 @@ export interface SweepOrder {
   readonly seeds: readonly number[];
 }
 
-/** Flies a part. */
+/** One row a run of the part, in the order of its seeds. */
 export function flyPart({ scenario, airframe, trainee, seeds }: SweepOrder, part: Part): SweepRow[] {
   const by = part.of === 'sweep' ? trainee : FLOWN_BY[part.of];
   return seeds.slice(part.from, part.to).map((seed) => flyRow(readyFor(scenario, airframe, seed), airframe, seed, by));

@@ -1,6 +1,6 @@
 /** A share with its interval. */
 
-/** `k` of `n`, and Wilson's 95 % interval of the share, 0 to 1. */
+/** `k` of `n`, and the ends `lo` and `hi` of Wilson's 95 % interval of the share, 0 to 1. */
 export interface Share {
   readonly k: number;
   readonly n: number;

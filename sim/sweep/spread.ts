@@ -7,10 +7,13 @@ interface Bin {
   readonly count: number;
 }
 
+/**
+ * Of `n` values, in their own unit: `mean`, `least` and `most`, and the quantiles .05, .25, .5, .75 and .95, which are `q05`, `q25`,
+ * `median`, `q75` and `q95`, by straight lines between ranks.
+ */
 export interface Spread {
   readonly n: number;
   readonly mean: number;
-  /** Smallest value, the quantiles .05, .25, .5, .75 and .95, greatest value. Quantiles by straight lines between ranks. */
   readonly least: number;
   readonly q05: number;
   readonly q25: number;

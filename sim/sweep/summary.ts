@@ -4,10 +4,12 @@ import type { SweepRow } from './row.js';
 import { shareOf, type Share } from './share.js';
 import { spreadOf, type Spread } from './spread.js';
 
+/** Share of all runs of the sweep that came to one outcome. */
 export interface OutcomeShare extends Share {
   readonly outcome: Outcome;
 }
 
+/** Made by `summaryOf`. A spread is null where no run has its figure. */
 export interface SweepSummary {
   /** Outcomes that occurred, in the order of the words. */
   readonly outcomes: OutcomeShare[];

@@ -8,6 +8,10 @@ export type EndMode = 'scored' | 'drill' | 'whole';
 
 /** Reasons a run ends; the state keeps the index. 0 is none. */
 export const END_WHYS = [null, 'scored', 'twiceLimit', 'called', 'done', 'lost', 'timeUp', 'stopped'] as const;
+/**
+ * scored: so long behind the scored release. twiceLimit: never let go, growth twice the limit. called: so long behind a call. done: all
+ * settings reached, all still. lost: control. timeUp: the time or the leg is over. stopped: broken off before any of these.
+ */
 export type EndWhy = NonNullable<(typeof END_WHYS)[number]>;
 
 /** From a tick of the run on, so many of its ticks are no ticks of the flight: what was flown in them was taken back. */

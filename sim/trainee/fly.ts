@@ -13,6 +13,7 @@ import { TRAINEE_NUMBERS, type TraineeName, type TraineeNumbers } from './number
 import { scriptedTrainee, type Sheet } from './scripted.js';
 import { watcherOf, watchOf, type Watcher } from './watcher.js';
 
+/** A run without a page. Commands of an inputs file may go on behind the end of the flight. */
 export interface Flown {
   readonly commands: readonly Command[];
   readonly flight: Flight;

@@ -3,6 +3,7 @@
  * many seconds, a spread from run to run, lapses, and releases without cause. No human data exist; the figures of
  * `steady` and `loaded` are assumed ones, near published times for expected and for divided watching.
  */
+/** What makes a watcher; a person is drawn from it by `watcherOf`. */
 export interface TraineeNumbers {
   /** What the eye compares: the pointers with each other, or with how they stood when the switch was first pressed. */
   readonly sees: 'split' | 'change';
@@ -24,6 +25,10 @@ export interface TraineeNumbers {
 
 const SURE = { sees: 'split', thresholdDeg: 1, thresholdLogSd: 0, reactionLogSd: 0, spread: 0, lapse: 0, falsePerMin: 0 } as const;
 
+/**
+ * `prompt`, `slow` and `hasty` always react alike; `never` sees nothing; `early` lets go for nothing, too; `steady` and `loaded` vary as
+ * people do.
+ */
 export const TRAINEE_NUMBERS = {
   prompt: { ...SURE, reactionS: 1 },
   slow: { ...SURE, reactionS: 6 },
@@ -34,6 +39,7 @@ export const TRAINEE_NUMBERS = {
   hasty: { ...SURE, reactionS: 1, hurries: true },
 } as const satisfies Readonly<Record<string, TraineeNumbers>>;
 
+/** What `passes` and `fails` of a drill, and --trainee, may name. */
 export type TraineeName = keyof typeof TRAINEE_NUMBERS;
 /** Names of the scripted trainees. */
 export const TRAINEES = Object.keys(TRAINEE_NUMBERS) as readonly TraineeName[];

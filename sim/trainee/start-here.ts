@@ -16,6 +16,7 @@ export type NotHeld =
   | 'split' | 'held' | 'armed' | 'leadingEdge' | 'gear' | 'leftEngine' | 'path' | 'bank' | 'speedSelected' | 'normalDrive'
   | 'faults' | 'hazards' | 'groups' | 'goAround';
 
+/** Made by `startHere`: what takes the place of these parts of the scenario; the rest of it stays. */
 export interface StartHere {
   readonly start: ReadyScenario['start'];
   readonly task: ReadyScenario['task'];

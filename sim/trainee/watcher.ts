@@ -4,7 +4,7 @@ import { exp, ln } from '../portable.js';
 import { TICKS_PER_S } from '../units.js';
 import type { TraineeNumbers } from './numbers.js';
 
-/** A person: the same in every run of a set. */
+/** A person, the same in every run of a set; `spread` from run to run and `lapse` mean what they do in `TraineeNumbers`. */
 export interface Watcher {
   readonly sees: TraineeNumbers['sees'];
   readonly thresholdDeg: number;

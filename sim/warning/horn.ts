@@ -2,6 +2,7 @@
  * The gear horn as a pure rule: numbers in, one number out. Structure after 14 CFR 25.729(e)(2)-(4) and 125.187(a):
  * sounds while a landing is attempted and the gear is not locked down; no ready way to silence it in the landing bands.
  */
+/** Where the rule of an airframe changes; the lever angles are those below which it sounds, with both engines live and with one. */
 export interface HornThresholds {
   /** Up to this flap position the horn depends on height and may be silenced, deg. */
   readonly takeOffBandDeg: number;

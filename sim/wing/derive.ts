@@ -12,6 +12,7 @@ export interface Derived {
   /** Key of the file it belongs to; null for a figure that no key carries. */
   readonly key: string | null;
   readonly name: string;
+  /** As worked out, in `unit`. */
   readonly value: number;
   /** '1' for a pure number. */
   readonly unit: string;
@@ -20,6 +21,7 @@ export interface Derived {
   readonly meaning: string;
 }
 
+/** Made by `deriveOf`, from the geometry of the file alone. */
 export interface Derivation {
   /** To be pasted into the file, where they differ. */
   readonly constants: readonly Derived[];

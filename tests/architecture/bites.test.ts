@@ -1,6 +1,7 @@
 // Each guard broken once on made-up sources: a guard that cannot bite would let everything through unseen.
 import { describe, expect, test } from 'vitest';
 import { banProblems } from './bans.js';
+import { faceProblems } from './faces.js';
 import { circles, importProblems } from './layers.js';
 import { linesProblems } from './lines.js';
 import { parseSource } from './source.js';
@@ -161,4 +162,46 @@ test('a long file is refused from one line too many', () => {
   const long = (lines: number) => linesProblems(parseSource('sim/world.ts', '// a line\n'.repeat(lines)));
   expect(long(longestFile)).toEqual([]);
   expect(long(longestFile + 1)).toHaveLength(1);
+});
+
+describe('a face of the package says what it exports', () => {
+  const faceOf = (declaration: string, face = "export { speed, type Speed } from './speed.js';") =>
+    faceProblems(sourcesOf({ 'sim/index.ts': face, 'sim/speed.ts': `/** Speeds of the house. */\n${declaration}` }), ['sim/index.ts']);
+  const said = '/** Calibrated airspeed of a setting, kt. */\n';
+  const speed = `${said}export const speed = 1;\n`;
+
+  test.each([
+    [`export const speed = 1;\n${said}export type Speed = number;`, 'sim/speed.ts:2: speed has no docstring'],
+    [`/** The speed. */\nexport const speed = 1;\n${said}export type Speed = number;`, 'sim/speed.ts:3: speed has no docstring'],
+    [`${said}const other = 1;\nexport const speed = other;\n${said}export type Speed = number;`, 'sim/speed.ts:4: speed has no docstring'],
+    [`${speed}/* Calibrated airspeed of a setting. */\nexport type Speed = number;`, 'sim/speed.ts:5: Speed has no docstring'],
+    [`${speed}${said}export interface Speed { readonly value: number }`, 'sim/speed.ts:5: Speed.value is a number of what?'],
+    [`${speed}${said}export interface Speed { readonly value: readonly number[] | null }`, 'sim/speed.ts:5: Speed.value is a number of what?'],
+    [`${speed}${said}export type Speed = { readonly of: { readonly value: number } }`, 'sim/speed.ts:5: Speed.value is a number of what?'],
+    [`${said}export function speed({ value }: { value: number }): number { return value; }\n${said}export type Speed = number;`, 'sim/speed.ts:3: speed.value is a number of what?'],
+  ])('refused: %s', (declaration, problem) => {
+    expect(faceOf(declaration)).toEqual([problem]);
+  });
+
+  test.each([
+    'export interface Speed { readonly valueKt: number; readonly value: string }',
+    'export interface Speed {\n/** kt */\nreadonly value: number;\nreadonly least: number }',
+    'export interface Speed {\nreadonly value: number; // kt\n}',
+    'export interface Speed {\n/** kt */\nreadonly of: { readonly value: number } }',
+    'export interface Speed { readonly airspeed: number }',
+  ])('fine: %s', (declaration) => {
+    expect(faceOf(`${speed}${said}${declaration}`)).toEqual([]);
+  });
+
+  test('a name is followed through what hands it on, and one that leads nowhere is told', () => {
+    const twice = (last: string) => faceProblems(sourcesOf({
+      'sim/index.ts': "export { pace as speed } from './pace.js';",
+      'sim/pace.ts': "import { speed as pace } from './speed.js';\nexport { pace };",
+      'sim/speed.ts': last,
+    }), ['sim/index.ts']);
+    expect(twice('export const speed = 1;')).toEqual(['sim/speed.ts:1: speed has no docstring']);
+    expect(twice(`// Speeds.\n${speed}`)).toEqual([]);
+    expect(() => twice('export const slow = 1;')).toThrow('speed is not declared here');
+    expect(() => faceOf(speed, "export * from './speed.js';")).toThrow('a face names what it exports');
+  });
 });

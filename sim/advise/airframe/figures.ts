@@ -9,6 +9,7 @@ import { speedsOf, type Speeds } from '../speeds.js';
 import { relationsOf, type Relation } from './relations.js';
 import { oneSideRate, steadyRate, travelS } from './rates.js';
 
+/** The standby drive at one airspeed, both sides on it and steadily running: starting and stopping take a fraction of a second more. */
 export interface DriveAtSpeed {
   /** Calibrated, kt. */
   readonly speedKt: number;
@@ -30,6 +31,7 @@ export interface SplitRates {
   readonly backDegPerS: number;
 }
 
+/** One band of flap positions and the rule of the gear horn in it, gear not locked down. */
 export interface HornRow {
   readonly fromDeg: number;
   readonly toDeg: number;
@@ -41,6 +43,7 @@ export interface HornRow {
   readonly silenceable: boolean;
 }
 
+/** Speeds are those of `massT` without ice; drive and splits lie at `altitudeFt` above sea level. Relations are looked at at the masses that their rules name. */
 export interface AirframeFigures {
   readonly massT: number;
   readonly altitudeFt: number;

@@ -14,6 +14,10 @@ import { prepare } from '../../prepare.js';
 import { bankOfLoad, speedsOf, type SettingSpeeds, type Speeds } from '../speeds.js';
 import { loadNm } from './rates.js';
 
+/**
+ * Which speeds are held against each other, or, for retractsAtLimit alone, a load of the drive against its limiter.
+ * falls: from one setting to the next.
+ */
 export type RelationName =
   | 'stallFalls' | 'referenceFactor' | 'bankAtReference' | 'limitAboveReference' | 'limitOverStall' | 'limitFalls' | 'gearSpeeds' | 'retractsAtLimit';
 
@@ -22,6 +26,7 @@ export interface Relation {
   readonly name: RelationName;
   /** Setting it was looked at, deg; null for the whole. */
   readonly settingDeg: number | null;
+  /** What the airframe has, and what it is held against, in `unit`; 1 is a pure number. */
   readonly value: number;
   readonly bound: number;
   /** The value must lie on this side of the bound, or on it. */

@@ -11,6 +11,7 @@ import { flyScript, seconds, type Do, type Script } from './script.js';
 
 /** Which of the two comes first: the gear, or the setting that is landed with. */
 export const ORDERS = ['gearFirst', 'settingFirst'] as const;
+/** gearFirst: the gear is locked before the lever goes to the setting that is landed with. settingFirst: the other way round. */
 export type Order = (typeof ORDERS)[number];
 /** Whether the landing setting is driven to in level flight, or on the way down. */
 export type Place = 'level' | 'path';
@@ -56,10 +57,14 @@ export interface CoursePoint {
   readonly speedKt: number;
   readonly flapDeg: number;
   readonly tlaDeg: number;
+  /** 0 silent, 1 sounds and may be silenced, 2 sounds and may not. */
   readonly horn: 0 | 1 | 2;
   readonly motorOn: boolean;
+  /** 0 up, 1 down and locked. */
   readonly gear: number;
+  /** 1 is the cut-out. */
   readonly motorHeat: number;
+  /** Burnt since the beginning. */
   readonly fuelKg: number;
 }
 

@@ -5,6 +5,7 @@ import { rowsOf } from '../../score/trace.js';
 import { FT, KT } from '../../units.js';
 import { planRequestOf } from './request.js';
 
+/** One item of a plan beside what the run came to; numbers in `unit`, words without one. */
 export interface FlownItem {
   readonly id: string;
   /** For a speed: the setting the lever went to, deg. */
@@ -13,6 +14,7 @@ export interface FlownItem {
   /** null: the run never came to it, or the scenario does not give it. */
   readonly flown: number | string | null;
   readonly unit: string;
+  /** Places behind the point with which both are told. */
   readonly decimals: number;
   /** The trainee had it shown instead of working it out. */
   readonly shown: boolean;

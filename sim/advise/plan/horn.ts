@@ -1,6 +1,7 @@
 /** When the gear horn sounds in an order of gear and landing setting, read off the flown approach. */
 import type { Approach, Order, Place } from './approach.js';
 
+/** A stretch in which the gear horn sounds without a break and by one rule, s from the beginning of the plan. */
 export interface HornSpan {
   readonly fromS: number;
   readonly toS: number;
@@ -15,8 +16,10 @@ export interface HornSpan {
 
 /** What the horn does at the worst. */
 export const HORN_WORST = ['silent', 'silenceable', 'sounds'] as const;
+/** silenceable: it sounds, and each time it may be silenced. sounds: at least once it may not. */
 export type HornWorst = (typeof HORN_WORST)[number];
 
+/** The horn in one order at one place, with the moments that decide it: s from the beginning of the plan, null for what never came. */
 export interface OrderHorn {
   readonly order: Order;
   readonly place: Place;

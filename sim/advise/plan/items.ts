@@ -22,9 +22,11 @@ interface Common {
   /** How it follows from what the plan is made for. */
   readonly sum: string;
 }
+/** A figure that is worked out, in `unit`. What is entered is judged as finely as `decimals` tells. */
 export interface NumberItem extends Common {
   readonly kind: 'number';
   readonly unit: string;
+  /** Places behind the point, 0 to 2. */
   readonly decimals: number;
   /** null: the drive never comes to it. */
   readonly right: number | null;
@@ -32,6 +34,7 @@ export interface NumberItem extends Common {
   readonly rightWithin: number;
   readonly nearWithin: number;
 }
+/** One choice of several; `right` and `near` hold values and not words. */
 export interface ChoiceItem extends Common {
   readonly kind: 'choice';
   readonly choices: readonly (readonly [value: string, words: string])[];
@@ -39,11 +42,13 @@ export interface ChoiceItem extends Common {
   /** Choices that stand, at a price that the sum names. */
   readonly near: readonly string[];
 }
+/** A list to tick: one tick too many or too few is near. */
 export interface ManyItem extends Common {
   readonly kind: 'many';
   readonly choices: readonly string[];
   readonly right: readonly string[];
 }
+/** What a trainee fills in, told apart by `kind`. */
 export type PlanItem = NumberItem | ChoiceItem | ManyItem;
 
 const ORDER_WORDS = [['gearFirst', 'gear, then the landing setting'], ['settingFirst', 'landing setting, then the gear']] as const;
@@ -102,6 +107,7 @@ export function planItems(plan: Plan, order: Order | null = null): PlanItem[] {
 export const outDeg = ({ speeds, request: { fromDeg } }: Pick<Plan, 'speeds' | 'request'>): number =>
   speeds.settings.reduce((found, { settingDeg }) => (settingDeg <= fromDeg ? settingDeg : found), 0);
 
+/** off: beyond what counts as near, or another value than the item asks for. */
 export type Verdict = 'right' | 'near' | 'off';
 
 /** Judges what was entered for an item; null where nothing was. @throws RangeError for an item of another kind */

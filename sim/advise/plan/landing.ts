@@ -7,6 +7,7 @@
  */
 export const ARRIVAL_FACTOR = 1.15;
 
+/** Landing distances by the squares of the airspeeds alone: wind, slope and state of the runway are not in them. */
 export interface Landing {
   /** Speed over the threshold with the setting that is landed with, and with the last setting, kt. */
   readonly speedKt: number;

@@ -9,6 +9,7 @@ import { flowKgPerH, groundKt, type Steady } from './fuel.js';
 import { rateAt } from './motor.js';
 import type { PlanRequest } from './request.js';
 
+/** One setting in the tables: calibrated speeds, gear up. */
 export interface PaperRow {
   readonly settingDeg: number;
   readonly name: string;
@@ -25,6 +26,7 @@ export interface PaperRow {
   readonly slowsKtPerS: number;
 }
 
+/** Made by `papersOf`: rows from flap 0 outward. */
 export interface Papers {
   readonly rows: readonly PaperRow[];
   /** Flaps up, leading edge out: what a diversion behind the first touch burns. */

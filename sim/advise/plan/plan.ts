@@ -14,6 +14,7 @@ import { systemsOf, type PressureSystem } from './pressure.js';
 import type { PlanRequest } from './request.js';
 import { flyRetraction, type Retraction } from './retract.js';
 
+/** One setting on the way out, as flown with the gear first; times in s from the beginning of the plan. */
 export interface PlanStep extends DriveStep {
   /** Setting it comes from, deg. */
   readonly beforeDeg: number;
@@ -21,6 +22,7 @@ export interface PlanStep extends DriveStep {
   readonly closedS: number;
 }
 
+/** Flows are those of level flight at the manoeuvre speed of what is out, in still air. What the approach burns is flown. */
 export interface PlanFuel {
   readonly holdKgPerH: number;
   readonly holdKg: number;
@@ -37,6 +39,10 @@ export interface PlanFuel {
   readonly leftKg: number | null;
 }
 
+/**
+ * Made by `planOf`. Touch, steps, times and heat are those of the approach with the gear first, flown level to the landing setting;
+ * `horn` alone tells of both orders at both places. Times count from the beginning of the plan.
+ */
 export interface Plan {
   readonly request: PlanRequest;
   readonly speeds: Speeds;

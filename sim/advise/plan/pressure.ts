@@ -1,6 +1,7 @@
 /** What else fails with the pressure: the airframe's own list, or an invented one. */
 import type { Airframe } from '../../files/airframe.js';
 
+/** One system that hangs on the lost pressure: what is left of it, and what does its work instead. */
 export type PressureSystem = NonNullable<Airframe['pressure']>['systems'][number];
 
 /** For an airframe whose file says nothing. Invented: no aeroplane's list. */

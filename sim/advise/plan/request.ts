@@ -2,6 +2,7 @@
 import type { Airframe } from '../../files/airframe.js';
 import type { ReadyScenario } from '../../ready.js';
 
+/** What `planRequestOf` reads off a scenario. Heights are above sea level, speeds calibrated. */
 export interface PlanRequest {
   readonly airframe: Airframe;
   readonly massT: number;
@@ -15,6 +16,7 @@ export interface PlanRequest {
   readonly settings: readonly number[];
   readonly leadingEdge: 'in' | 'out';
   readonly gear: 'up' | 'down';
+  /** 1 or 2; with one, the right one has failed. */
   readonly liveEngines: number;
   /** 1 is the cut-out. */
   readonly motorHeat: number;

@@ -3,6 +3,7 @@ import type { Command } from '../../command.js';
 import type { State } from '../../state.js';
 import type { Facts } from '../facts.js';
 
+/** Every item there is, in the order of the work. */
 export const PROCEDURE_ITEMS = [
   'lossFound', 'leverFirst', 'speedFirst', 'insideLimit', 'speedKept', 'slowAfter', 'leadingEdgeOut', 'bothThere', 'motorDuty', 'hornMet',
   'aroundBegun', 'aroundGear', 'aroundHeight', 'splitCalled', 'secondLook', 'leftAlone', 'leftAsIs', 'listRead', 'planRedone',
@@ -12,6 +13,7 @@ export const PROCEDURE_ITEMS = [
 /** Units of an item's figure; 1 for a count. */
 export const ITEM_UNITS = ['deg', 'kt', 's', 'ft', '%', '1'] as const;
 
+/** One item of the procedure in one run. What the scenario switches off has no item at all. */
 export interface ProcedureItem {
   readonly item: (typeof PROCEDURE_ITEMS)[number];
   /** null: the run never asked for it. */
