@@ -185,7 +185,7 @@ export const initialState = (): State => stateOf(INITIAL, latchedOf(INITIAL));
 /** A copy: what moves anew, what is latched shared. */
 export const copyState = (s: Readonly<State>): State => stateOf(s, s.latched);
 
-/** Writes one latched number: the record that copies share is left, and one of this state's own takes its place. */
+/** Writes one latched number, `value` in the unit of its key: the record that copies share is left, and one of this state's own takes its place. */
 export function latch(s: State, key: LatchedKey, value: number): void {
   if (s.latched[key] === value) return;
   const own = latchedOf(s.latched as All);

@@ -21,7 +21,7 @@ export interface ReadyStep {
   readonly flies: StepFlies;
 }
 
-/** Made by `readyCourse`. Places count from 0 in `steps`; a course without a first look has null there. */
+/** Made by `readyCourse`. Places count from 0 in `steps`; `firstLook` is null where the course has none. */
 export interface ReadyCourse {
   readonly course: CourseFile;
   readonly steps: readonly ReadyStep[];

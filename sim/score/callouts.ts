@@ -6,7 +6,7 @@ import type { State } from '../state.js';
 import { ticksOf } from '../units.js';
 import { isAsking, replyTo, rightOf, type Asking } from './asking.js';
 
-/** One thing asked, with the reply that came. Texts are those of its choices. */
+/** One thing asked, with the reply that came; `right` and `answer` are texts of its choices. */
 export interface Callout {
   /** Time at which it was asked, s. */
   readonly atS: number;

@@ -20,7 +20,7 @@ export interface Condition {
   readonly assisted: readonly string[];
 }
 
-/** Under which condition a run was flown. A card laid on the screen anew is a hair off the last time, so true sizes are rounded coarser. */
+/** Under which condition a run of the shipped set number `set` was flown. A card laid on the screen anew is a hair off the last time, so true sizes are rounded coarser. */
 export const conditionOf = (set: number, { airframe, scenario, gauge, device }: RunRecord): Condition => {
   const minPerDeg = minutesOf(gauge);
   return {

@@ -27,7 +27,7 @@ export function gateRoom({ set, onsets }: Pick<ReadySet, 'set' | 'onsets'>, flig
 export const bestCaught = (n: number): number => TAIL ** (1 / n);
 /** Runs, all caught, that show a share: the smallest n with (alpha/2)^(1/n) at or above it. @param share 0 to 1, both excluded */
 export const runsForCaught = (share: number): number => Math.ceil(Math.log(TAIL) / Math.log(share) - 1e-9);
-/** Upper end of the exact interval of no event in a time: -ln(alpha/2) / T. Source: Garwood 1936, closed form for none. */
+/** Upper end of the exact interval of no event in so many `minutes`, 1/min: -ln(alpha/2) / T. Source: Garwood 1936, closed form for none. */
 export const bestFalse = (minutes: number): number => -Math.log(TAIL) / minutes;
 
 const NINETY = 0.9;

@@ -33,6 +33,6 @@ const standardErrors = (power: number): number => normalQuantile(0.975) + normal
 export const runsForRatio = (ratio: number, sigma: number, power = 0.8): number =>
   Math.ceil(2 * (standardErrors(power) * sigma / Math.log(ratio)) ** 2 - 1e-9);
 
-/** The ratio below 1 that `runs` against `runs` releases show; see runsForRatio. */
+/** The ratio below 1 that `runs` against `runs` releases show; `sigma` and `power` are those of runsForRatio. */
 export const ratioShown = (runs: number, sigma: number, power = 0.8): number =>
   Math.exp(-standardErrors(power) * sigma * Math.sqrt(2 / runs));

@@ -18,7 +18,7 @@ export interface Trial {
 export const TRIAL_OUTCOMES = ['caught', 'late', 'missed', 'falseRelease', 'held', 'undecided', 'void'] as const;
 /**
  * late: let go at the limit or beyond. missed: held through it. held: quiet, and not let go. undecided: over before the limit.
- * void: decides nothing, and stands in no figure.
+ * void: decides nothing; it is counted, and stands in no other figure.
  */
 export type TrialOutcome = (typeof TRIAL_OUTCOMES)[number];
 

@@ -11,7 +11,7 @@ export interface Share {
 /** Normal quantile of .975. */
 const Z = 1.959963984540054;
 
-/** Wilson's interval (Wilson 1927; Newcombe, Statistics in Medicine 17 (1998) 857). Without a trial it is 0 to 1. */
+/** `k` of `n`, whole, 0 to n, with Wilson's interval (Wilson 1927; Newcombe, Statistics in Medicine 17 (1998) 857). Without a trial it is 0 to 1. */
 export function shareOf(k: number, n: number): Share {
   if (n === 0) return { k, n, lo: 0, hi: 1 };
   const z2 = Z * Z;

@@ -9,8 +9,8 @@ export type EndMode = 'scored' | 'drill' | 'whole';
 /** Reasons a run ends; the state keeps the index. 0 is none. */
 export const END_WHYS = [null, 'scored', 'twiceLimit', 'called', 'done', 'lost', 'timeUp', 'stopped'] as const;
 /**
- * scored: so long behind the scored release. twiceLimit: never let go, growth twice the limit. called: so long behind a call. done: all
- * settings reached, all still. lost: control. timeUp: the time or the leg is over. stopped: broken off before any of these.
+ * scored: the time behind the scored release is over. twiceLimit: not let go, growth twice the limit. called: the time behind a call is
+ * over. done: all settings reached, all still. lost: control. timeUp: the time or the leg is over. stopped: broken off before any of these.
  */
 export type EndWhy = NonNullable<(typeof END_WHYS)[number]>;
 

@@ -17,6 +17,7 @@ export interface HornThresholds {
 /**
  * The lever angle below which the horn would sound now, deg; null where no lever angle decides: the gear is locked, the
  * flaps are in the landing band (it sounds at any), or the aeroplane is too high for the take-off band.
+ * @param liveEngines 0 to 2 @param gearLocked 1 locked down, less while it moves or is up @param heightFt above the ground
  */
 export function hornAngle(t: HornThresholds, flapDeg: number, liveEngines: number, gearLocked: number, heightFt: number): number | null {
   if (gearLocked >= 1 || flapDeg > t.landingBandDeg) return null;
@@ -28,7 +29,7 @@ export function hornAngle(t: HornThresholds, flapDeg: number, liveEngines: numbe
  * The horn by itself, before any silencing.
  * @param flapDeg the further-out of the two sides' warning sensors: a stuck-low side must not hide the landing band
  * @param tlaDeg the lower lever of a live engine
- * @param gearLocked 1 locked down, less while it moves or is up
+ * @param liveEngines 0 to 2 @param gearLocked 1 locked down, less while it moves or is up @param heightFt above the ground
  * @returns 0 silent, 1 sounds and may be silenced, 2 sounds and may not
  */
 export function hornRule(

@@ -179,6 +179,8 @@ describe('a face of the package says what it exports', () => {
     [`${speed}${said}export interface Speed { readonly value: readonly number[] | null }`, 'sim/speed.ts:5: Speed.value is a number of what?'],
     [`${speed}${said}export type Speed = { readonly of: { readonly value: number } }`, 'sim/speed.ts:5: Speed.value is a number of what?'],
     [`${said}export function speed({ value }: { value: number }): number { return value; }\n${said}export type Speed = number;`, 'sim/speed.ts:3: speed.value is a number of what?'],
+    [`${said}export function speed(value: number): number { return value; }\n${said}export type Speed = number;`, 'sim/speed.ts:3: speed.value is a number of what?'],
+    [`${said}export const speed = (value = 1): number => value;\n${said}export type Speed = number;`, 'sim/speed.ts:3: speed.value is a number of what?'],
   ])('refused: %s', (declaration, problem) => {
     expect(faceOf(declaration)).toEqual([problem]);
   });

@@ -2,7 +2,7 @@
 import { lineOf, ourFile, type Node, type Source } from './source.js';
 
 /** What a name ends in when the name itself says in what it is counted: `massT`, `atTick`, `driftDegPerS`. */
-const UNITS = /(Deg|Rad|Kt|Ft|Nm|M|Min|S|Ms|Ticks?|Pct|T|Kg|Per[A-Z]\w*)$|^(ticks?|seed|count|deg|kt)$/;
+const UNITS = /(Deg|Rad|Kt|Ft|Nm|Mm|M|Min|S|Ms|Ticks?|Pct|T|Kg|Per[A-Z]\w*)$|^(ticks?|seed|count|deg|kt)$/;
 
 /** Fewer words than this say no more than the name does. */
 const FEWEST_WORDS = 4;
@@ -96,18 +96,26 @@ function docBefore(text: string, at: number): string | null {
 }
 
 /**
- * Numbers among the fields of a type, and among fields written out in what a function takes and gives. A field is explained
- * by a comment on itself, on the number before it (which it then shares), on what it stands inside, or by name in the docstring.
+ * Numbers that a function takes, and those among the fields of a type or of what a function takes and gives. By name in the
+ * docstring every number is explained; a field also by a comment on itself, on the number before it (which it then shares),
+ * or on what it stands inside.
  */
 function numberProblems(name: string, { path, text }: Source, statement: Node): string[] {
   const doc = docBefore(text, statement.start) ?? '';
   const found: string[] = [];
+  const ask = (node: Node, of: string): void => {
+    if (!UNITS.test(of) && !isSaid(of, doc)) found.push(`${path}:${lineOf(text, node.start)}: ${name}.${of} is a number of what?`);
+  };
+  for (const parameter of functionsOf(statement).flatMap(({ params }) => params as Node[])) {
+    const given = parameter.type === 'AssignmentPattern' ? (parameter.left as Node) : parameter;
+    const isUsual = given !== parameter && typeof (parameter.right as Node).value === 'number';
+    if (given.type === 'Identifier' && (isNumber(given) || isUsual)) ask(given, nameOf(given));
+  }
   const look = (node: Node, before: Node | null): void => {
-    if (node.type === 'TSPropertySignature' && isCommented(text, node)) return;
-    if (node.type === 'TSPropertySignature' && isNumber(node)) {
-      const field = nameOf(node.key as Node);
-      const shares = before !== null && isNumber(before) && isCommented(text, before);
-      if (!UNITS.test(field) && !isSaid(field, doc) && !shares) found.push(`${path}:${lineOf(text, node.start)}: ${name}.${field} is a number of what?`);
+    if (node.type === 'TSPropertySignature') {
+      if (isCommented(text, node)) return;
+      const isShared = before !== null && isNumber(before) && isCommented(text, before);
+      if (isNumber(node) && !isShared) ask(node, nameOf(node.key as Node));
     }
     for (const value of Object.values(node)) {
       const row = (Array.isArray(value) ? value : [value]).filter(isNode);
@@ -116,6 +124,13 @@ function numberProblems(name: string, { path, text }: Source, statement: Node): 
   };
   look(statement, null);
   return found;
+}
+
+/** The functions that a statement exports: declared, or given to a name. */
+function functionsOf(statement: Node): Node[] {
+  const node = (statement.declaration as Node | null | undefined) ?? statement;
+  const made = node.type === 'VariableDeclaration' ? (node.declarations as Node[]).map(({ init }) => init as Node | null) : [node];
+  return made.filter((one) => one?.type === 'FunctionDeclaration' || one?.type === 'ArrowFunctionExpression') as Node[];
 }
 
 const isNode = (value: unknown): value is Node => value !== null && typeof value === 'object' && 'type' in value;

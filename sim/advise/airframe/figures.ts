@@ -43,7 +43,7 @@ export interface HornRow {
   readonly silenceable: boolean;
 }
 
-/** Speeds are those of `massT` without ice; drive and splits lie at `altitudeFt` above sea level. Relations are looked at at the masses that their rules name. */
+/** Speeds are those of `massT` without ice; drive and splits lie at `altitudeFt` above sea level. Relations are worked at the masses that their rules name. */
 export interface AirframeFigures {
   readonly massT: number;
   readonly altitudeFt: number;
