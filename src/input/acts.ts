@@ -4,6 +4,7 @@ import type { Panel, Picture } from '../view/picture.js';
 import type { Way } from './hold.js';
 import type { Intent } from './keys.js';
 
+/** Where the controls stand for the hand: of a picture, with what was pressed since and does not show yet. */
 export type Now = Pick<
   Picture,
   | 'guardOpen' | 'armed' | 'drive' | 'flapLeverDeg' | 'gearLever' | 'leftTlaDeg' | 'rightTlaDeg' | 'selectedKt' | 'speedHold'
@@ -16,6 +17,7 @@ export type Press = Exclude<Intent, Way | 'pause' | 'mute' | 'silenceCover'> | '
 /** Steps of a key or a button: deg of lever angle, kt, part of full control. */
 export const STEPS = { tlaDeg: 2, kt: 1, manyKt: 5, control: 0.05 } as const;
 
+/** Acts of one press, in the order in which they are filed; none where the control has no way to go. */
 export function actsOf(press: Press, now: Now, panel: Panel): readonly Act[] {
   switch (press) {
     case 'guard': return [{ do: now.guardOpen ? 'closeGuard' : 'openGuard' }];

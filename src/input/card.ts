@@ -49,6 +49,7 @@ const CARD: readonly Intent[] = ['guard', 'arm', 'extend', 'retract', 'off', 'mu
 /** The card of keys that the brief shows. */
 export const keyCard = (bindings: Bindings, printed?: Printed): KeyLine[] => CARD.map((intent) => lineOf(intent, bindings, printed));
 
+/** Headings of the card in order, each with its intents; every key that can be changed stands under one of them. */
 export const GROUPS: readonly (readonly [name: string, intents: readonly Bindable[]])[] = [
   ['Standby drive', ['guard', 'arm', 'extend', 'retract', 'off']],
   ['Flap lever', ['leverAft', 'leverForward']],

@@ -27,6 +27,7 @@ export interface Deck {
   mute(): void;
 }
 
+/** Name of the control that an event met; null beside all of them. */
 export const controlOf = (event: Event): string | null =>
   event.target instanceof Element ? (event.target.closest<HTMLElement>('[data-control]')?.dataset['control'] ?? null) : null;
 
@@ -44,5 +45,6 @@ export function isOurs(key: KeyboardEvent): boolean {
   return !(key.target instanceof Element && key.target.closest('input, select, textarea, dialog, [data-own-keys]'));
 }
 
+/** What no device tells of itself counts as a mouse. */
 export const handOf = (pointer: { pointerType?: string }): Hand =>
   pointer.pointerType === 'touch' || pointer.pointerType === 'pen' ? pointer.pointerType : 'mouse';

@@ -6,8 +6,10 @@ import { controlOf, handOf, isWay, shown, type Deck } from './deck.js';
 import type { HoldEvent, Way } from './hold.js';
 import { intentOf } from './keys.js';
 
+/** What happened to the switch, when by the page's clock, and by what kind of input. */
 export type Felt = { event: HoldEvent; stampMs: number; hand: Hand };
 
+/** Holding by mouse, finger or pen: a pointer that took the switch has it until it is lifted, wherever it goes meanwhile. */
 export function pointers(root: HTMLElement, deck: Deck): Observable<Felt> {
   const on = (name: string): Observable<PointerEvent> => fromEvent<PointerEvent>(root, name);
   const feel = (what: 'lift' | 'gone') => map((pointer: PointerEvent): Felt => ({ event: { what, grip: `pointer ${pointer.pointerId}` }, stampMs: pointer.timeStamp, hand: handOf(pointer) }));
@@ -31,6 +33,7 @@ function wayOf(key: KeyboardEvent, deck: Deck): Way | null {
   return (key.code === 'Space' || key.code === 'Enter') && isWay(control) ? control : null;
 }
 
+/** Holding by keys, repeats left out; let go, too, when the focus moves inside the page. */
 export function keys(root: HTMLElement, deck: Deck, keyDown: Observable<KeyboardEvent>): Observable<Felt> {
   const down = keyDown.pipe(
     filter((key) => {
@@ -50,6 +53,7 @@ export function keys(root: HTMLElement, deck: Deck, keyDown: Observable<Keyboard
   return merge(down, up, moved);
 }
 
+/** The window or the page goes away: told whether or not anything is held. */
 export function losses(): Observable<Felt> {
   const lost = (loss: Loss) => map((event: Event): Felt => ({ event: { what: 'lost', loss }, stampMs: event.timeStamp, hand: 'mouse' }));
   return merge(

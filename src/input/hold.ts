@@ -10,6 +10,7 @@ export type Grip = `pointer ${number}` | `key ${string}` | `pad ${number} ${numb
 /** Who holds which way; null while nobody does. */
 export type Held = { readonly grip: Grip; readonly way: Way } | null;
 
+/** What may happen to the switch, whoever tells of it. */
 export type HoldEvent =
   | { readonly what: 'press'; readonly grip: Grip; readonly way: Way }
   /** The hand let go: pointer or key up. */
@@ -23,12 +24,14 @@ export type HoldEvent =
   /** The window lost its focus, or the page is hidden or left. */
   | { readonly what: 'lost'; readonly loss: 'focusLost' | 'hidden' };
 
+/** What is to be filed: a hold, a release by the hand, or a loss that was none of its doing. */
 export type Deed =
   | { readonly deed: 'hold'; readonly way: Way }
   | { readonly deed: 'release' }
   /** Let go, but not by the hand. */
   | { readonly deed: 'lose'; readonly loss: 'focusLost' | 'hidden' };
 
+/** Who holds behind an event, and what it comes to; null: nothing. */
 export function holdStep(held: Held, event: HoldEvent): { held: Held; deed: Deed | null } {
   switch (event.what) {
     case 'press':

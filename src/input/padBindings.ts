@@ -10,8 +10,10 @@ export const PAD_INTENTS: readonly PadIntent[] = [...BINDABLE, 'pause'];
 
 /** Intents that have two places, so that a switch that stays can stand for them. */
 const PLACED = ['guard', 'arm', 'extend', 'retract', 'gear', 'speedHold'] as const satisfies readonly PadIntent[];
+/** Whether a switch that stays can stand for an intent; any other is pressed anew each time. */
 export const mayStay = (does: PadIntent): boolean => PLACED.some((one) => one === does);
 
+/** A button of a device, by the number under which the browser gives it, from 0. */
 export interface PadSwitch {
   readonly does: PadIntent;
   readonly button: number;
@@ -19,6 +21,7 @@ export interface PadSwitch {
   readonly stays: boolean;
 }
 
+/** An axis of a device, by its number from 0; its readings lie between -1 and 1. */
 export interface PadTravel {
   readonly does: PadLever;
   readonly axis: number;
@@ -30,8 +33,10 @@ export interface PadTravel {
 }
 
 export type PadUse = PadSwitch | PadTravel;
+/** The uses of every device that was ever set up, by what the device calls itself. */
 export type PadBindings = Readonly<Record<string, readonly PadUse[]>>;
 
+/** Dead zones that may be chosen, and the one a lever begins with: parts of the travel at either end. */
 export const DEAD = { least: 0, usual: 0.03, most: 0.25 } as const;
 /** A lever that reads less from end to end was not moved to both. */
 export const LEAST_TRAVEL = 0.25;
@@ -69,6 +74,7 @@ export const takenBy = (uses: readonly PadUse[], use: PadUse): PadUse | null => 
 
 /** The uses with this one, which takes its switch or lever from whoever had it. */
 export const withUse = (uses: readonly PadUse[], use: PadUse): PadUse[] => [...uses.filter((one) => !clash(one, use)), use];
+/** The uses with nothing left that does this. */
 export const without = (uses: readonly PadUse[], does: PadUse['does']): PadUse[] => uses.filter((one) => one.does !== does);
 
 /** How far along its travel a lever stands, 0 to 1; inside the dead zone of an end it is there. */

@@ -24,6 +24,7 @@ interface PadLine {
   readonly begins: string;
 }
 
+/** Every switch and lever that could be bound, under its heading, with what it is bound to on one device. */
 export function padGroups(uses: readonly PadUse[]): { name: string; lines: PadLine[] }[] {
   const used = (does: PadUse['does']): PadUse | undefined => uses.find((one) => one.does === does);
   const levers = PAD_LEVERS.map((does): PadLine => {
@@ -48,6 +49,7 @@ function put(bindings: PadBindings, id: string, use: PadUse): Put {
   return other === null ? { what: 'put', changes } : { what: 'taken', by: padWords(other.does), instead: changes };
 }
 
+/** Binds a button to an intent. taken: it does something else, and `instead` is what taking it over comes to. refused: says why. */
 export function putSwitch(bindings: PadBindings, id: string, does: string, button: number): Put {
   const intent = PAD_INTENTS.find((one) => one === does);
   if (intent === undefined) return { what: 'refused', why: 'That is no switch.' };
@@ -55,6 +57,7 @@ export function putSwitch(bindings: PadBindings, id: string, does: string, butto
   return put(bindings, id, { does: intent, button, stays: before !== undefined && !isTravel(before) && before.stays });
 }
 
+/** Binds an axis to a lever, with its readings at the beginning and at the end; outcomes as for a switch. */
 export function putLever(bindings: PadBindings, id: string, does: string, axis: number, from: number, to: number): Put {
   const lever = PAD_LEVERS.find((one) => one === does);
   if (lever === undefined) return { what: 'refused', why: 'That is no lever.' };
@@ -66,14 +69,17 @@ export function putLever(bindings: PadBindings, id: string, does: string, axis: 
 const changed = (bindings: PadBindings, id: string, does: string, to: (use: PadUse) => PadUse): PadBindings =>
   ({ ...bindings, [id]: (bindings[id] ?? []).map((use) => (use.does === does ? to(use) : use)) });
 
+/** Changes nothing of a lever, nor of an intent that has not two places. */
 export const setStays = (bindings: PadBindings, id: string, does: string, stays: boolean): PadBindings =>
   changed(bindings, id, does, (use) => (isTravel(use) || !mayStay(use.does) ? use : { ...use, stays }));
+/** Cut to the least and the most of `DEAD`; changes nothing of a switch. */
 export const setDead = (bindings: PadBindings, id: string, does: string, dead: number): PadBindings =>
   changed(bindings, id, does, (use) => (isTravel(use) ? { ...use, dead: Math.min(Math.max(dead, DEAD.least), DEAD.most) } : use));
 /** What was its beginning is its end. */
 export const turnRound = (bindings: PadBindings, id: string, does: string): PadBindings =>
   changed(bindings, id, does, (use) => (isTravel(use) ? { ...use, from: use.to, to: use.from } : use));
 
+/** Unbinds what does this; a device that does nothing any more is left out. */
 export function clear(bindings: PadBindings, id: string, does: string): PadBindings {
   const { [id]: uses = [], ...others } = bindings;
   const left = uses.filter((use) => use.does === does).reduce<readonly PadUse[]>((all, use) => without(all, use.does), uses);

@@ -2,10 +2,13 @@
 import { frames } from '../clock/frames.js';
 import { padEvents, readPads, type Moment, type PadNow, type ReadPads } from './pads.js';
 
+/** A device as it stands in this frame. */
 export interface Watched extends Pick<PadNow, 'index' | 'id' | 'buttons' | 'axes'> {
+  /** Changes bear a time of the device's own; null until something has changed. */
   readonly ownTime: boolean | null;
 }
 
+/** Calls back in every frame. Returns its undo. */
 export function watchPads(see: (pads: readonly Watched[]) => void, read: ReadPads = readPads): () => void {
   const own = new Map<string, boolean>();
   let before: readonly PadNow[] = [];

@@ -13,6 +13,7 @@ export interface PadNow {
   readonly axes: readonly number[];
 }
 
+/** All devices as they stand now; a stand-in in tests. */
 export type ReadPads = () => readonly PadNow[];
 
 /**
@@ -21,6 +22,7 @@ export type ReadPads = () => readonly PadNow[];
  */
 type PadClock = 'device' | 'frame';
 
+/** One change on one device. Of an axis `value` and `before` lie between -1 and 1. */
 export type PadEvent = { readonly index: number; readonly id: string; readonly stampMs: number; readonly clock: PadClock } & (
   | { readonly what: 'button'; readonly button: number; readonly on: boolean }
   | { readonly what: 'axis'; readonly axis: number; readonly value: number; readonly before: number }
@@ -42,6 +44,7 @@ const SLACK_MS = 20;
 /** Whether the browser has devices to give at all: not over plain http on a network. */
 export const hasPads = (): boolean => 'getGamepads' in navigator;
 
+/** The browser's devices that are connected; none where it gives none out. */
 export const readPads: ReadPads = () => {
   if (!hasPads()) return [];
   try {

@@ -47,6 +47,7 @@ export function presses(root: HTMLElement, deck: Foreseen, keyDown: Observable<K
   return undo;
 }
 
+/** Does nothing while the clock stands, and nothing with a switch that has to be held. */
 export function doPress(press: Press | 'extend' | 'retract' | 'silenceCover', stampMs: number, hand: Hand, deck: Foreseen): void {
   const now = deck.standing(stampMs);
   if (now === null) return;

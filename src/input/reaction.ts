@@ -9,6 +9,7 @@ import { isTravel, type PadBindings } from './padBindings.js';
 import { handOfPad, padChanges } from './padHands.js';
 import { readPads, type ReadPads } from './pads.js';
 
+/** Told of the hold as it happens. */
 export interface Holding {
   press(hand: Hand): void;
   /** @param stampMs when, by the page's clock */

@@ -3,6 +3,7 @@ import { BINDABLE, changesOf, DEFAULT_BINDINGS, intentOn, mayHave, type Bindable
 
 type Changes = Readonly<Record<string, Stroke>>;
 
+/** What a change of a key comes to. `changes` are all that differ from the keys it came with. */
 export type Rebound =
   | { readonly what: 'put'; readonly changes: Changes }
   /** Another intent has it. `exchanged` gives that one the old key; null where it may not have that. */

@@ -21,6 +21,7 @@ interface Desk {
   readonly answers: Map<number, Taken>;
 }
 
+/** Desks by name. One that went and comes back goes on counting where it was. */
 export interface Desks {
   /** How many are there. */
   count(): number;

@@ -6,6 +6,7 @@ interface Shape<T> {
   safeParse(message: unknown): { readonly success: true; readonly data: T } | { readonly success: false };
 }
 
+/** `dropped` counts from when the ear was opened, over all ports. */
 export interface Ear {
   /** Calls back with what fits. Returns its undo. */
   on<T>(port: Port, shape: Shape<T>, hear: (message: T) => void): () => void;

@@ -6,6 +6,7 @@ import { BEAT_MS, LOBBY, LOST_MS, type OpenPort } from './port.js';
 import { openRooms } from './rooms.js';
 import { openSeat, type Seat } from './seat.js';
 
+/** A desk of one page, following one run at a time. */
 export interface Guest {
   /** As the record will name it. */
   id(): string;
@@ -29,6 +30,7 @@ export interface GuestRequest {
   readonly onView: (view: DeskView) => void;
 }
 
+/** Asks at once which runs are there. What it knows comes by `onView`, each time as a new value. */
 export function openGuest({ id: base, open, now, onView }: GuestRequest): Guest {
   /** Another one in each room: acts are counted from 1 there. */
   let id = base;

@@ -25,6 +25,7 @@ export interface HostRequest {
   readonly onGrades: (grades: Grades) => string | null;
 }
 
+/** The run's end of the link; `close` tells desks that the run has left. */
 export interface Host {
   /** Messages that did not fit and were dropped. */
   dropped(): number;
@@ -33,6 +34,7 @@ export interface Host {
   close(): void;
 }
 
+/** Speaks in the lobby from now on, and takes desks in the room of the run unless that is closed to them. */
 export function hostRun(request: HostRequest): Host {
   const { id, title, closed, running, open, now, onDesks } = request;
   const lobby = open(LOBBY);

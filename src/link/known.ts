@@ -34,6 +34,7 @@ export const NOTHING = { room: null, stage: 'seeking', mirror: null, sent: [], r
 type Change = Partial<DeskView> | 'nothing' | 'missed' | 'unfit';
 type Said<K extends RoomMessage['kind']> = Extract<RoomMessage, { kind: K }>;
 
+/** What of the view a message changes. A run of another model version is not mirrored, and says so as a stage. */
 export function changeBy(message: RoomMessage, view: DeskView): Change {
   switch (message.kind) {
     case 'snapshot': return view.stage === 'over' ? 'nothing' : whole(message, view);

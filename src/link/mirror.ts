@@ -6,6 +6,7 @@ type Snapshot = Extract<RoomMessage, { kind: 'snapshot' }>;
 type Step = Extract<RoomMessage, { kind: 'step' }>;
 type Mirrored = Command & { readonly by?: string };
 
+/** A value: a step makes another. `start` is the world at tick 0 without anything that a desk did, `world` where the run was last heard of. */
 export interface Mirror {
   readonly title: string;
   readonly airframe: Snapshot['airframe'];

@@ -67,6 +67,7 @@ export function memoryRooms(): OpenPort {
   };
 }
 
+/** Name of the one port on which all runs and desks of a machine meet. */
 export const LOBBY = 'lobby';
 /** How often those in a room say that they are still there, ms. */
 export const BEAT_MS = 1000;

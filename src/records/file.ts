@@ -2,6 +2,7 @@
 import { verify, type RunRecord } from '../../sim/files/index.js';
 import { MOST_BYTES, readRecord, type Problem } from '../text/index.js';
 
+/** `more` counts problems beyond those listed. */
 export type Opened =
   | { readonly ok: true; readonly record: RunRecord }
   | { readonly ok: false; readonly name: string; readonly problems: readonly Problem[]; readonly more: number };

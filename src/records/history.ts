@@ -4,6 +4,7 @@ import { nextPlace, type Book } from './logbook/index.js';
 import type { RunsOf } from './runs.js';
 import type { ShelvedSet } from './sets.js';
 
+/** The flights that are over, what to practise next, and what a margin can be drawn from. */
 export interface PersonHistory extends History {
   /** Flights that are not over: nothing is told of them. */
   readonly underway: number;

@@ -13,6 +13,7 @@ export const LONGEST_MADE = 30_000;
 /** Base64url needs four letters for three bytes; deflate adds at most a few bytes a block to what does not shrink. */
 const LONGEST_READ = Math.ceil((MOST_BYTES * 4) / 3) + 1000;
 
+/** `why` is a sentence for the page. */
 export type Unlinked = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly why: string };
 
 /** A text as a code; any length. */

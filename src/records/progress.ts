@@ -24,6 +24,7 @@ export interface FirstLook {
   readonly passed: boolean | null;
 }
 
+/** Where one person stands, step by step, and what to fly next. */
 export interface CourseProgress {
   readonly stands: readonly StepStand[];
   readonly proposal: Proposal;

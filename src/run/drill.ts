@@ -9,6 +9,7 @@ export type Hand = 'mouse' | 'touch' | 'pen' | 'key' | 'gamepad' | 'gamepad by f
 /** Ways of losing the hand that are not the hand's own doing. */
 export type Loss = 'focusLost' | 'hidden';
 
+/** What a run begins with; the record keeps all of it. */
 export interface DrillOptions {
   readonly scenario: Scenario;
   readonly airframe: Airframe;

@@ -4,6 +4,7 @@ import { desked, letGo } from './desked.js';
 import type { Hand, Loss } from './drill.js';
 import { file, frame, halt, lose, resume, stop, type Session } from './session.js';
 
+/** Stamps are ms of the page's clock, each event's own. `by` names the desk. */
 export type Entry = { readonly stampMs: number } & (
   | { readonly what: 'frame' }
   | { readonly what: 'act'; readonly act: Act; readonly hand: Hand }

@@ -6,6 +6,7 @@ import { holdHasLetGo } from './cautions.js';
 import { heardIn } from './heard.js';
 import { panelOf, pictureOf } from './picture.js';
 
+/** Ticks may be asked for in any order; a picture is the caller's own. */
 export function replayedOf(record: RunRecord) {
   const { airframe } = record;
   const scenario = ready(record.scenario, airframe);

@@ -23,6 +23,7 @@ interface Kept {
   readonly stampMs: number;
 }
 
+/** A value: a frame or an act makes another. `seq` is the sequence of the next act; `endTick` is -1 until the run is over. */
 export interface Session {
   /** The world at tick 0, without anything that a desk did. */
   readonly start: World;

@@ -4,6 +4,7 @@
  */
 import type { Picture } from './picture.js';
 
+/** warning: know and act at once. caution: know at once, act behind it. advisory: know. In our own words. */
 export type Level = 'warning' | 'caution' | 'advisory';
 
 export interface Alert {
@@ -14,6 +15,7 @@ export interface Alert {
 
 type Told = Pick<Picture, 'blank' | 'horn' | 'hornSilenced' | 'autopilot' | 'holdLetGo' | 'talk' | 'otherFlies'>;
 
+/** None while the instruments are blanked. */
 export function alertsOf({ blank, horn, hornSilenced, autopilot, holdLetGo, talk, otherFlies }: Told): Alert[] {
   if (blank) return [];
   const all: (Alert | false)[] = [

@@ -10,6 +10,7 @@ export interface Button {
   set(on: boolean): boolean;
 }
 
+/** @param size of the words, px; set smaller where they are too long for the place */
 export function button(words: string, { x, y, w, h }: Rect, { at, ink }: Frame, size = at.type.small): Button {
   const node = new Container();
   const box = new Graphics();

@@ -7,6 +7,7 @@ import type { Area, Target } from './place.js';
 import type { Panel, Picture } from './picture.js';
 import { anglesInWords, bankWords, controlWords, feet, GEAR_WORDS, headingFigures, knots, PATH_WORDS, spokenDeg } from './words.js';
 
+/** Something that is seen and not touched; its twin says the same in words. */
 export interface Reading {
   readonly id: string;
   readonly name: string;
@@ -15,6 +16,7 @@ export interface Reading {
   readonly say: (now: Picture, panel: Panel) => string;
 }
 
+/** Something that a hand works; its twin is what key and screen reader meet. */
 export interface Control {
   /** Its place has the same name. */
   readonly id: Target;

@@ -12,6 +12,7 @@ const ALERTS_H = 38;
 
 const NOTHING = Object.fromEntries([...TARGETS, ...AREAS].map((name) => [name, NOWHERE])) as Record<Target | Area, Rect>;
 
+/** @param width of the column it stands in, px; below 280 it is drawn for 280 */
 export function replayLayout(width: number): Layout {
   return width >= WITH_THRUST ? beside(width) : small(Math.max(width, 280));
 }

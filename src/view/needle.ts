@@ -5,6 +5,7 @@ import { lettersAt, NEEDLES, OUTLINE } from './needles.js';
 import { label } from './label.js';
 import type { Frame } from './part.js';
 
+/** Shaft and letter apart, so that every letter lies above every shaft. */
 export function needle(side: 'left' | 'right', { at, ink }: Frame) {
   const { radius } = at.gauge;
   const bead = 10.5 * Math.max(at.scale, 1);

@@ -5,6 +5,7 @@ import { label } from './label.js';
 import type { Layout, Rect } from './place.js';
 import type { Panel, Picture } from './picture.js';
 
+/** What stays the same until everything is drawn anew. */
 export interface Frame {
   readonly panel: Panel;
   readonly at: Layout;
@@ -13,6 +14,7 @@ export interface Frame {
   readonly still: boolean;
 }
 
+/** One drawing, made once a layout and then brought to each picture. */
 export interface Part {
   /** What stands still: kept as it was drawn until `show` says that it has changed. */
   readonly node: Container;

@@ -6,6 +6,7 @@ export interface Rect {
   readonly h: number;
 }
 
+/** Where the fan is drawn. */
 export interface GaugePlace {
   /** The hinge: where both pointers turn, px. */
   readonly hingeX: number;
@@ -34,6 +35,7 @@ export const INSIDE: Readonly<Partial<Record<Target, Area>>> = { selectSpeed: 's
 export const TABS = ['flaps', 'thrust', 'gear'] as const;
 export type Tab = (typeof TABS)[number];
 
+/** Under which tab a place is; what has none is always up. */
 export const TAB_OF: Readonly<Partial<Record<Target | Area, Tab>>> = {
   lever: 'flaps',
   leftThrust: 'thrust', bothThrust: 'thrust', rightThrust: 'thrust', thrustState: 'thrust', speedHold: 'thrust', goAround: 'thrust',
@@ -41,6 +43,7 @@ export const TAB_OF: Readonly<Partial<Record<Target | Area, Tab>>> = {
   gear: 'gear', gearState: 'gear', silenceCover: 'gear', silence: 'gear',
 };
 
+/** Every place by name, px; `NOWHERE` for what this window has no room for. */
 export interface Layout extends Readonly<Record<Target | Area, Rect>> {
   readonly kind: 'wide' | 'low' | 'tall';
   readonly width: number;

@@ -1,6 +1,7 @@
 /** A picture for the first drawing of a panel, which is the dear one: drawn before the clock starts, and never seen. */
 import type { Panel, Picture } from './picture.js';
 
+/** As much as can be drawn at once is in it, so that little is drawn for the first time in a run. */
 export function atRest({ stripKt: [low, high] }: Panel): Picture {
   const middle = (low + high) / 2;
   return {

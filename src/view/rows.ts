@@ -1,6 +1,7 @@
 /** Rows of the flap lever: where each setting is drawn, and which one a finger means. */
 import type { Rect } from './place.js';
 
+/** Rows of one height, from flap 0 at the top. */
 export function leverRows(place: Rect, count: number): { top: number; pitch: number } {
   return { top: place.y, pitch: place.h / count };
 }

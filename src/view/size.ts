@@ -12,8 +12,10 @@ export const CARD_OFF = 0.01;
 
 /** Eye to panel on a flight deck, mm: from memory (measures 7.3). An assumption until it is stated. */
 export const ASSUMED_DISTANCE_MM = 710;
+/** Distances from eye to screen that are taken, mm; a record has the same range. */
 export const DISTANCE_MM = { least: 250, most: 2500 } as const;
 
+/** `off` is the part by which the short side is longer than the long one says. */
 export type Match =
   | { readonly fits: true; readonly pxPerMm: number; readonly off: number }
   /** range: no screen is so coarse or so fine. askew: the sides do not belong to one card. */

@@ -25,10 +25,12 @@ import { speed } from './speed.js';
 import { steps } from './steps.js';
 import { thrust } from './thrust.js';
 
+/** As the record names what drew the canvas. */
 export const RENDERER = 'canvas 2d (pixi)';
 
 const ALL = { children: true, texture: true, textureSource: true, context: true, style: true };
 
+/** The drawn drill; sizes are those of the layout it was given. */
 export interface Stage {
   readonly canvas: HTMLCanvasElement;
   /** New size, colours or panel: everything is drawn anew. */

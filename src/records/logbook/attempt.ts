@@ -2,6 +2,7 @@
 import type { RunRecord } from '../../../sim/files/index.js';
 import type { Forecast } from '../../../sim/index.js';
 
+/** As it is kept, and as a line of an exported logbook has it. Times are ms since 1970. */
 export interface Attempt {
   readonly id: string;
   /** Name of the shipped set. It is the instructor's, and no page shows it. */

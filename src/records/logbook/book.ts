@@ -13,6 +13,7 @@ export interface PageOf {
 /** The entry behind which a page goes on. */
 export type Cursor = Pick<Entry, 'atMs' | 'id'>;
 
+/** Made by `bookOn`. Times are ms since 1970; an id is that of an entry. */
 export interface Book {
   /** Notes how far a run has come, in case its page goes away. Keeping its record ends the note. */
   note(unfinished: Unfinished): Promise<void>;

@@ -29,6 +29,7 @@ export interface Importing {
   readonly id: () => string;
   /** Called with runs read and the runs that the head promises. */
   readonly progress: (done: number, all: number) => void;
+  /** Asked between two runs; what was kept by then stays. */
   readonly stop: () => boolean;
 }
 

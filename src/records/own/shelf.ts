@@ -2,6 +2,7 @@
 import { troubleOf } from '../logbook/store.js';
 import type { KeptFile, OwnEntry, OwnFile, OwnFlight, OwnStore } from './store.js';
 
+/** Made by `ownShelfOn`. Times are ms since 1970. */
 export interface OwnShelf {
   /** What is on the shelf, changed last first. */
   list(): Promise<OwnEntry[]>;
