@@ -51,9 +51,10 @@ export { type Relation, type RelationName } from './advise/airframe/relations.js
 export { planRequestOf, PLAN_DEFAULTS, settingsOf, type PlanRequest } from './advise/plan/request.js';
 export { planOf, type Plan, type PlanFuel, type PlanStep } from './advise/plan/plan.js';
 export { BLANK, enteredOf, outDeg, planItems, quieterOrder, SINGLE_ITEMS, verdictOf, withEntered, withShown, worstOf, type ChoiceItem, type ManyItem, type NumberItem, type PlanItem, type PlanItemId, type Verdict } from './advise/plan/items.js';
-export { ORDERS, PATH_DEG, SCREEN_FT, type CoursePoint, type Order, type Place } from './advise/plan/approach.js';
+export { ORDERS, type Order, type Place } from './advise/plan/approach.js';
 export { HORN_WORST, type HornSpan, type HornWorst, type OrderHorn } from './advise/plan/horn.js';
-export { pathNm } from './advise/plan/path.js';
+export { PATH_DEG, pathNm, SCREEN_FT } from './advise/plan/path.js';
+export { type CoursePoint } from './advise/plan/track.js';
 export { ARRIVAL_FACTOR, type Landing } from './advise/plan/landing.js';
 export { papersOf, type PaperRow, type Papers } from './advise/plan/papers.js';
 export { plannedAndFlown, type FlownItem } from './advise/plan/flown.js';

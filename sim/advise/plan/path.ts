@@ -1,7 +1,11 @@
 /** The straight way down: how fast, and how long over the ground. */
 import { sin } from '../../portable.js';
 import { FT, KT, PI, RAD } from '../../units.js';
-import { PATH_DEG, SCREEN_FT } from './approach.js';
+
+/** The path down, deg. Common practice, no source. */
+export const PATH_DEG = -3;
+/** The path ends this high above the threshold, ft: the screen of the landing distance (14 CFR 25.125(a)). */
+export const SCREEN_FT = 50;
 
 const angle = -PATH_DEG * RAD;
 /** Tangent of the path. */

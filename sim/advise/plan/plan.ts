@@ -4,15 +4,17 @@
  */
 import { prepare } from '../../prepare.js';
 import { speedsOf, type SettingSpeeds, type Speeds } from '../speeds.js';
-import { flyApproach, ORDERS, wholeKt, type Approach, type CoursePoint, type DriveStep, type Touch } from './approach.js';
+import { flyApproach, ORDERS, wholeKt, type Approach } from './approach.js';
 import { fuelKgPerNm, flowKgPerH, groundKt, type Steady } from './fuel.js';
 import { hornOf, type OrderHorn } from './horn.js';
 import { landingOf, type Landing } from './landing.js';
 import { motorOnS } from './motor.js';
+import type { DriveStep, Touch } from './parts.js';
 import { descentFtPerMin, pathNm } from './path.js';
 import { systemsOf, type PressureSystem } from './pressure.js';
 import type { PlanRequest } from './request.js';
 import { flyRetraction, type Retraction } from './retract.js';
+import type { CoursePoint } from './track.js';
 
 /** One setting on the way out, as flown with the gear first; times in s from the beginning of the plan. */
 export interface PlanStep extends DriveStep {

@@ -1,9 +1,9 @@
 /** The sum behind each item of a plan, in figures. */
 import type { Order } from './approach.js';
-import { PATH_DEG, SCREEN_FT } from './approach.js';
 import type { OrderHorn } from './horn.js';
 import type { PlanItemId } from './items.js';
 import { ARRIVAL_FACTOR } from './landing.js';
+import { PATH_DEG, SCREEN_FT } from './path.js';
 import type { Plan } from './plan.js';
 
 const n = (value: number, decimals = 0): string => value.toFixed(decimals);
