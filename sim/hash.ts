@@ -27,7 +27,7 @@ const finish = (lane: number): string => {
   return ((h ^ (h >>> 16)) >>> 0).toString(16).padStart(8, '0');
 };
 
-/** A fresh running hash. */
+/** A running hash to which nothing has been added yet. `add` throws RangeError for a state with a number that is none. */
 export function startHash(): Hash {
   let first = 0x9747b28c | 0;
   let second = 0x2f4fb500 | 0;

@@ -18,7 +18,7 @@ export function tickInSegment(segment: ClockSegment, stampMs: number): { tick: n
   return { tick: segment.tick + whole, fraction: ticks - whole };
 }
 
-/** The segment a stamp belongs to: the last that starts at or before it, or the first. */
+/** The segment a stamp belongs to: the last that starts at or before it, or the first. @throws RangeError for no segment */
 export function segmentOf(clock: readonly ClockSegment[], stampMs: number): ClockSegment {
   let found = clock[0];
   if (found === undefined) throw new RangeError('a clock has at least one segment');
@@ -35,7 +35,7 @@ export function tickOfStamp(clock: readonly ClockSegment[], stampMs: number): { 
   return found.tick < segment.tick ? { tick: segment.tick, fraction: 0 } : found;
 }
 
-/** The stamp at which a tick begins, by the last segment that starts at or before it. */
+/** The stamp at which a tick begins, by the last segment that starts at or before it. @throws RangeError for no segment */
 export function stampOfTick(clock: readonly ClockSegment[], tick: number): number {
   const segment = [...clock].reverse().find((one) => one.tick <= tick) ?? clock[0];
   if (segment === undefined) throw new RangeError('a clock has at least one segment');

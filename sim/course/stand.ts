@@ -41,7 +41,7 @@ export interface StepStand {
   readonly gate: GateShown | null;
 }
 
-/** @param facts of every step, in order */
+/** Where a person stands, step by step. @param facts of every step, in order @throws RangeError for a step without facts */
 export function standOf(steps: readonly Pick<ReadyStep, 'needs' | 'done' | 'gate'>[], facts: readonly StepFacts[]): StepStand[] {
   const stands: StepStand[] = [];
   steps.forEach((step, at) => {

@@ -28,7 +28,7 @@ export interface Trigger {
   any?: Trigger[] | undefined;
 }
 
-/** Which kind of trigger this is; the schema has made sure that there is exactly one. */
+/** Which kind of trigger this is; the schema has made sure that there is exactly one. @throws Error for none */
 export function kindOfTrigger(when: Trigger): (typeof KINDS)[number] {
   const kind = KINDS.find((key) => when[key] !== undefined);
   if (kind === undefined) throw new Error(`a trigger without a kind: ${JSON.stringify(when)}`);

@@ -10,7 +10,7 @@ const GRID_DEG = 0.5;
 
 /**
  * Roll authority used by a split at the set's point, %: speed, height, mass and one side as at the start, the other so
- * far on along the way of the drive.
+ * far on along the way of the drive. @throws RangeError for a set without a rate
  */
 export function authorityAtPoint({ scenarios, airframe }: ReadySet, splitDeg: number): number {
   const [scenario] = scenarios;

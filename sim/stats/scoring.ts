@@ -9,7 +9,8 @@ export const brier = (said: number, happened: boolean): number => (said - (happe
 /**
  * Interval score of a stated range: its width, and a fine for a value outside.
  * @param lo @param hi ends of the range, lo <= hi @param value what it was, same unit
- * @param level how often the range is meant to hold it, 0 to 1: .8, .9
+ * @param level how often the range is meant to hold it, 0 to 1, both excluded: .8, .9
+ * @throws RangeError for a range whose ends are the wrong way round, or another level
  */
 export function intervalScore(lo: number, hi: number, value: number, level: number): number {
   if (!(lo <= hi && level > 0 && level < 1)) throw new RangeError(`a range from ${lo} to ${hi} at ${level}`);

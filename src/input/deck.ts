@@ -45,6 +45,6 @@ export function isOurs(key: KeyboardEvent): boolean {
   return !(key.target instanceof Element && key.target.closest('input, select, textarea, dialog, [data-own-keys]'));
 }
 
-/** What no device tells of itself counts as a mouse. */
+/** Kind of input of a pointer; one that does not say it counts as a mouse. */
 export const handOf = (pointer: { pointerType?: string }): Hand =>
   pointer.pointerType === 'touch' || pointer.pointerType === 'pen' ? pointer.pointerType : 'mouse';

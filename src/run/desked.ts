@@ -3,7 +3,7 @@ import type { DeskAct } from '../../sim/files/index.js';
 import { LEAST_BACK_TICKS } from '../../sim/index.js';
 import { file, frame, isFrozen, mark, put, resume, stop, type Session } from './session.js';
 
-/** Behind an act of a desk; where it was refused the session is as before. */
+/** Behind an act of a desk; where it was refused, nothing of it is filed. */
 export interface Answered {
   readonly session: Session;
   /** Tick in which the act stands; null where it was refused. */

@@ -6,7 +6,7 @@ export interface Rect {
   readonly h: number;
 }
 
-/** Where the fan is drawn. */
+/** The fan of the flap pointers; lengths in px. */
 export interface GaugePlace {
   /** The hinge: where both pointers turn, px. */
   readonly hingeX: number;

@@ -181,6 +181,7 @@ describe('a face of the package says what it exports', () => {
     [`${said}export function speed({ value }: { value: number }): number { return value; }\n${said}export type Speed = number;`, 'sim/speed.ts:3: speed.value is a number of what?'],
     [`${said}export function speed(value: number): number { return value; }\n${said}export type Speed = number;`, 'sim/speed.ts:3: speed.value is a number of what?'],
     [`${said}export const speed = (value = 1): number => value;\n${said}export type Speed = number;`, 'sim/speed.ts:3: speed.value is a number of what?'],
+    [`${said}export function speed(): never { throw new RangeError('slow'); }\n${said}export type Speed = number;`, 'sim/speed.ts:3: speed does not say that it throws'],
   ])('refused: %s', (declaration, problem) => {
     expect(faceOf(declaration)).toEqual([problem]);
   });

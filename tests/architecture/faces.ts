@@ -1,5 +1,5 @@
 // Every name that a face of the package exports says what it is, and every number in it says in what.
-import { lineOf, ourFile, type Node, type Source } from './source.js';
+import { lineOf, ourFile, walk, type Node, type Source } from './source.js';
 
 /** What a name ends in when the name itself says in what it is counted: `massT`, `atTick`, `driftDegPerS`. */
 const UNITS = /(Deg|Rad|Kt|Ft|Nm|Mm|M|Min|S|Ms|Ticks?|Pct|T|Kg|Per[A-Z]\w*)$|^(ticks?|seed|count|deg|kt)$/;
@@ -7,10 +7,13 @@ const UNITS = /(Deg|Rad|Kt|Ft|Nm|Mm|M|Min|S|Ms|Ticks?|Pct|T|Kg|Per[A-Z]\w*)$|^(t
 /** Fewer words than this say no more than the name does. */
 const FEWEST_WORDS = 4;
 
-/** Each exported name without a docstring before its declaration, and each number below it that neither its own name nor a comment explains. */
+/**
+ * Each exported name without a docstring before its declaration, each that throws and does not say so, and each number below
+ * it that neither its own name nor a comment explains.
+ */
 export function faceProblems(sources: Source[], faces: string[]): string[] {
   const house = new House(sources);
-  const found = faces.flatMap((face) => house.exportsOf(face).flatMap(({ name, source, node }) => [...docProblem(name, source, node), ...numberProblems(name, source, node)]));
+  const found = faces.flatMap((face) => house.exportsOf(face)).flatMap((declared) => [docProblem, throwProblem, numberProblems].flatMap((problems) => problems(declared)));
   return [...new Set(found)];
 }
 
@@ -83,9 +86,16 @@ function namesOf(statement: Node): string[] {
   return node.type.endsWith('Declaration') && node.id ? [nameOf(node.id as Node)] : [];
 }
 
-function docProblem(name: string, source: Source, node: Node): string[] {
-  const words = docBefore(source.text, node.start)?.match(/[\p{L}\d]+/gu)?.length ?? 0;
-  return words >= FEWEST_WORDS ? [] : [`${source.path}:${lineOf(source.text, node.start)}: ${name} has no docstring`];
+function docProblem({ name, source: { path, text }, node }: Declared): string[] {
+  const words = docBefore(text, node.start)?.match(/[\p{L}\d]+/gu)?.length ?? 0;
+  return words >= FEWEST_WORDS ? [] : [`${path}:${lineOf(text, node.start)}: ${name} has no docstring`];
+}
+
+/** What a function throws itself; what the ones it calls throw is theirs to say. */
+function throwProblem({ name, source: { path, text }, node: statement }: Declared): string[] {
+  let throws = false;
+  walk(statement, ({ type }) => { throws ||= type === 'ThrowStatement'; });
+  return !throws || /\bthrows\b/i.test(docBefore(text, statement.start) ?? '') ? [] : [`${path}:${lineOf(text, statement.start)}: ${name} does not say that it throws`];
 }
 
 /** The text of the docstring that ends right before a place; null where there is none. The one at the head of a file is the file's. */
@@ -100,7 +110,7 @@ function docBefore(text: string, at: number): string | null {
  * docstring every number is explained; a field also by a comment on itself, on the number before it (which it then shares),
  * or on what it stands inside.
  */
-function numberProblems(name: string, { path, text }: Source, statement: Node): string[] {
+function numberProblems({ name, source: { path, text }, node: statement }: Declared): string[] {
   const doc = docBefore(text, statement.start) ?? '';
   const found: string[] = [];
   const ask = (node: Node, of: string): void => {
