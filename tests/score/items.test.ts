@@ -49,6 +49,19 @@ describe('both pointers there', () => {
     expect(item('bothThere', [hold(10), letGo(950)], { start: { flapDeg: 14.6 }, faults: [{ name: 'f', kind: 'disconnect', side: 'right', when: { flapDeg: 14.9 } }] })[0]).toBe(false);
     expect(item('bothThere', [hold(10), letGo(200)])).toEqual([null, null]);
   });
+  it('is broken by driving past a setting without ever stopping there, not by going back to it, and not where a split was called', () => {
+    const near = { start: { flapDeg: 15 } };
+    const [ok, atS] = item('bothThere', [hold(10)], near);
+    // 1.5 deg at 0.12 to 0.15 deg/s, the rates out of 15 at 167 kt.
+    expect([ok, Number(atS) > 10.1 && Number(atS) < 12.7]).toEqual([false, true]);
+    // A release half a degree past the setting is an arrival still; a little later it is none, and nothing came back.
+    const edge = Math.round(Number(atS) * 100);
+    expect(item('bothThere', [hold(10), letGo(edge - 20)], near)[0]).toBe(true);
+    expect(item('bothThere', [hold(10), letGo(edge + 1)], near)).toEqual([false, atS]);
+    const back = [hold(10), letGo(1300), at(1400, { do: 'setDrive', to: 'retract' }), at(1600, { do: 'setDrive', to: 'off' })];
+    expect(item('bothThere', back, near)[0]).toBe(true);
+    expect(item('bothThere', [hold(10), at(1300, { do: 'callSplit' })], near)[0]).toBe(null);
+  });
 });
 
 describe('behind a split', () => {

@@ -3,6 +3,7 @@ import type { Airframe } from '../../files/airframe.js';
 import type { Fixed } from '../../fixed.js';
 import { limitKtNow } from '../../marks.js';
 import { leftPointer, rightPointer } from '../../pointers.js';
+import type { State } from '../../state.js';
 import { ARRIVAL_DEG } from '../../task/rule.js';
 import { calledBehind } from '../facts.js';
 import { itemOf, type Watcher } from './item.js';
@@ -71,19 +72,40 @@ export function leadingEdgeOut(): Watcher {
   };
 }
 
-/** At each arrival both pointers stand at the setting, unless a split was called there. */
+interface Stop {
+  readonly tick: number;
+  /** The farther pointer off the setting, deg. */
+  readonly offDeg: number;
+}
+
+/**
+ * At each arrival both pointers stand at the setting, unless a split was called there. A setting that was driven past
+ * and never come back to is proved where the drive left its neighbourhood, by how far off it came to be.
+ */
 export function bothThere(fixed: Fixed, from: number): Watcher {
   let settingNext = from;
-  const arrivals: { readonly tick: number; readonly offDeg: number }[] = [];
+  let way = 0;
+  let past: Stop | null = null;
+  const arrivals: Stop[] = [];
+  const offDeg = (s: State, setting: number): number => Math.max(Math.abs(leftPointer(s, fixed.noise) - setting), Math.abs(rightPointer(s, fixed.noise) - setting));
   return {
     see(s) {
-      if (s.latched.settingNext === settingNext) return;
-      const setting = fixed.task.settings[settingNext] as number;
-      settingNext = s.latched.settingNext;
-      arrivals.push({ tick: s.tick - 1, offDeg: Math.max(Math.abs(leftPointer(s, fixed.noise) - setting), Math.abs(rightPointer(s, fixed.noise) - setting)) });
+      const setting = fixed.task.settings[settingNext];
+      if (setting === undefined) return;
+      if (s.latched.settingNext !== settingNext) {
+        settingNext = s.latched.settingNext;
+        arrivals.push({ tick: s.tick - 1, offDeg: offDeg(s, setting) });
+        way = 0;
+        past = null;
+        return;
+      }
+      if (way === 0) way = s.driveDeg < setting ? 1 : -1;
+      if ((s.driveDeg - setting) * way <= ARRIVAL_DEG) return;
+      const off = offDeg(s, setting);
+      if (past === null || off > past.offDeg) past = { tick: past?.tick ?? s.tick - 1, offDeg: off };
     },
     items({ splitCallTick }) {
-      const counted = arrivals.filter(({ tick, offDeg }) => offDeg <= ARRIVAL_DEG || !calledBehind(splitCallTick, tick));
+      const counted = [...arrivals, ...(past === null ? [] : [past])].filter(({ tick, offDeg }) => offDeg <= ARRIVAL_DEG || !calledBehind(splitCallTick, tick));
       const shown = counted.find(({ offDeg }) => offDeg > ARRIVAL_DEG) ?? counted.at(-1);
       return [itemOf(
         'bothThere', shown === undefined ? null : shown.offDeg <= ARRIVAL_DEG, shown?.tick ?? -1,

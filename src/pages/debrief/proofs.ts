@@ -43,7 +43,7 @@ export function proofOf({ item, ok, atS, limit }: ProcedureItem, facts: Facts): 
     case 'leverFirst': return ok ? `lever there, drive pressed ${at}` : `drive pressed ${at}, lever not there`;
     case 'insideLimit': return limit === null ? 'no limit was in force' : `${ok ? 'closest' : 'over it'} ${at}`;
     case 'leadingEdgeOut': return ok ? `out when driven on ${at}` : `driven on ${at}, not out yet`;
-    case 'bothThere': return ok ? `the last time ${at}` : `one was not, ${at}`;
+    case 'bothThere': return ok ? `the last time ${at}` : `not there, ${at}`;
     case 'splitCalled': case 'secondLook':
       if (atS === null) return 'not called';
       return releaseS === null ? at : atS >= releaseS ? 'behind the release' : `${seconds(releaseS - atS)} before the release`;
