@@ -9,8 +9,8 @@ import { look } from './settings.js';
 
 export const CAUTION = 'A practice aid on an invented airframe. It earns no credit. Your operator’s approved procedures and licensed instruction come first.';
 
-/** For the foot of the drill, where there is little room. */
-export const SHORT_CAUTION = 'Practice aid on an invented airframe. Your approved procedures come first.';
+/** For the foot of the drill, where there is little room; the smallest windows have room for what matters most. */
+export const ShortCaution = () => <span>Practice aid<span class="caution-more"> on an invented airframe</span>. Your approved procedures come first.</span>;
 
 const dark = matchMedia('(prefers-color-scheme: dark)');
 const systemIsDark = signal(dark.matches);

@@ -5,7 +5,7 @@ import type { Airframe, RunRecord } from '../../../sim/files/index.js';
 import { layout } from '../../view/layout.js';
 import type { Tab } from '../../view/place.js';
 import type { Picture } from '../../view/picture.js';
-import { SHORT_CAUTION } from '../frame.js';
+import { ShortCaution } from '../frame.js';
 import type { Cabin, Flown, Flying, House } from '../house.js';
 import { AllKeys } from './keycard.js';
 import type { Route } from '../route.js';
@@ -174,7 +174,7 @@ export function Drill({ house, of, name, lock = null, over: isOver, left: isLeft
         {failed.value !== null && <p class="waiting" role="alert">The drill could not start: {failed.value}</p>}
       </main>
       {paused.value !== null && flying.value !== null && <Paused house={house} why={paused.value} resume={goOn} leave={(stampMs) => flying.value?.stop(stampMs)} />}
-      <footer class="drill-foot" style={{ ...sides(at.value.head.x), height: `${at.value.foot.h}px`, lineHeight: `${at.value.foot.h}px` }}>{SHORT_CAUTION}</footer>
+      <footer class="drill-foot" style={{ ...sides(at.value.head.x), height: `${at.value.foot.h}px` }}><ShortCaution /></footer>
     </div>
   );
 }
