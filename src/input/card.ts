@@ -11,7 +11,7 @@ export interface KeyLine {
 
 export const DOES: Readonly<Record<Bindable, string>> = {
   guard: 'guard open, closed', arm: 'arm, disarm', extend: 'extend', retract: 'retract', off: 'switch to off',
-  leverAft: 'flap lever aft: more flap', leverForward: 'flap lever forward',
+  leverAft: 'flap lever aft', leverForward: 'flap lever forward',
   call: 'call split', callClear: 'call clear, going on', callFailed: 'call drive failed', callMoving: 'call still moving',
   gear: 'gear up, down', thrustForward: 'thrust forward', thrustAft: 'thrust aft', speedUp: 'select a higher speed', speedDown: 'select a lower speed',
   speedHold: 'speed hold on, off', goAround: 'go around', rollLeft: 'roll left', rollRight: 'roll right',

@@ -75,7 +75,7 @@ function handle(from: number, to: number, half: number, solid: boolean, { at, in
 function hornLine({ at, ink }: Frame, yOf: (deg: number) => number): Part {
   const node = new Container();
   const line = new Graphics();
-  const word = label('horn below', { size: at.type.small * 0.9, colour: ink.accent, weight: '500', anchor: [0.5, 1] });
+  const word = label('', { size: at.type.small * 0.9, colour: ink.accent, weight: '500', anchor: [0.5, 1] });
   node.addChild(line, word.node);
   let drawn: number | null = null;
   return {
@@ -89,6 +89,7 @@ function hornLine({ at, ink }: Frame, yOf: (deg: number) => number): Part {
       line.clear();
       for (let x = leftThrust.x; x < rightThrust.x + rightThrust.w; x += 7) line.moveTo(x, y).lineTo(x + 4, y);
       line.stroke({ width: 1.5, color: ink.accent });
+      word.say(`horn below ${hornTlaDeg}°`);
       word.place(leftThrust.x + leftThrust.w * 1.5, y - 2);
       return true;
     },

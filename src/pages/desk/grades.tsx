@@ -26,11 +26,11 @@ export function Grades({ now, link }: { now: DeskNow; link: DeskLink }) {
           {GRADED.map((item) => (
             <fieldset key={item}>
               <legend>{item}</legend>
-              <div class="desk-scale">
+              <div class="segments">
                 {ANCHORS.map(({ anchor, name }) => (
                   <label key={anchor}><input type="radio" name={`grade ${item}`} checked={grades.value[item] === anchor} onChange={() => { grades.value = { ...grades.value, [item]: anchor }; }} aria-label={`${anchor}, ${name}`} /><span aria-hidden="true">{anchor}</span></label>
                 ))}
-                <label class="desk-unseen"><input type="radio" name={`grade ${item}`} checked={grades.value[item] === undefined} onChange={() => { grades.value = Object.fromEntries(Object.entries(grades.value).filter(([key]) => key !== item)); }} /><span>not seen</span></label>
+                <label><input type="radio" name={`grade ${item}`} checked={grades.value[item] === undefined} onChange={() => { grades.value = Object.fromEntries(Object.entries(grades.value).filter(([key]) => key !== item)); }} /><span>not seen</span></label>
               </div>
             </fieldset>
           ))}

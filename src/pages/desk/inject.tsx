@@ -29,11 +29,11 @@ export function Inject({ live, act, here }: { live: DeskLive; act: (act: DeskAct
         <label>Fault <select id="desk-put" aria-keyshortcuts="i" value={which.value} onChange={({ currentTarget }) => { which.value = Number(currentTarget.value); }}>{PRESETS.map(({ id, words }, at) => <option key={id} value={at}>{words}</option>)}</select></label>
         <fieldset disabled={preset?.sided !== true}>
           <legend>Side</legend>
-          <div class="desk-choices">{SIDES.map(([is, words]) => <label key={is} class="check"><input type="radio" name="desk-side" checked={side.value === is} onChange={() => { side.value = is; }} />{words}</label>)}</div>
+          <div class="segments">{SIDES.map(([is, words]) => <label key={is}><input type="radio" name="desk-side" checked={side.value === is} onChange={() => { side.value = is; }} /><span>{words}</span></label>)}</div>
         </fieldset>
         <fieldset>
           <legend>When</legend>
-          <div class="desk-choices desk-whens">{WHENS.map(([is, words]) => (
+          <div class="desk-whens">{WHENS.map(([is, words]) => (
             <span key={is} class="desk-when">
               <label class="check"><input type="radio" name="desk-when" checked={of.value === is} onChange={() => { of.value = is; }} />{words}</label>
               {is === 'flapDeg' && <label class="desk-number"><input type="number" min={0} max={live.panel.stopDeg} step="0.1" value={deg.value} aria-label="Flap position, degrees" onFocus={() => { of.value = 'flapDeg'; }} onInput={({ currentTarget }) => { deg.value = currentTarget.value; }} />°</label>}
