@@ -10,7 +10,8 @@ import { safeFtOf } from '../score/procedure.js';
 import { ticksOf } from '../units.js';
 import { manoeuvreKt } from '../marks.js';
 import { TRAINEE_NUMBERS, type TraineeName, type TraineeNumbers } from './numbers.js';
-import { scriptedTrainee, type Sheet } from './scripted.js';
+import { scriptedTrainee } from './scripted.js';
+import type { Sheet } from './sheet.js';
 import { watcherOf, watchOf, type Watcher } from './watcher.js';
 
 /** A run without a page. Commands of an inputs file may go on behind the end of the flight. */
