@@ -34,6 +34,7 @@ export { debriefOf, type Debrief } from './score/debrief.js';
 export { timelineOf, type Timeline } from './score/timeline.js';
 export type { Callout } from './score/callouts.js';
 export { asks, choicesOf, headingWords, isAsking, replyTo, type Asking } from './score/asking.js';
+export { isTelling, tells, type Telling } from './score/told.js';
 export { ASYMMETRY_LIST, listReading } from './score/list.js';
 export { headingDeg } from './flight/heading.js';
 export type { DebriefRow } from './score/debrief-row.js';

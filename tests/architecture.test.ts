@@ -40,7 +40,7 @@ test('every name of the package says what it is, every number in it of what', ()
 test('DEVELOPERS.md stays under 250 lines', () => {
   const file = join(top, 'DEVELOPERS.md');
   const lines = existsSync(file) ? readFileSync(file, 'utf8').split('\n').length : 0;
-  expect(lines).toBeLessThan(250);
+  expect(lines, 'say it in fewer lines, or fold a block of the table of keys (FOLDED in src/tools/schemas.mjs)').toBeLessThan(250);
 });
 
 test('the lock file names no registry', () => {

@@ -1,12 +1,24 @@
 /** What was told to the trainee in a run and asked for no answer: messages, and the word to go around. */
+import type { DrawnEvent, Entry } from '../entry.js';
 import type { Fixed } from '../fixed.js';
 import { hasActed } from '../latches.js';
 import type { State } from '../state.js';
 
+const TELLING = ['message', 'tellGoAround'] as const satisfies readonly DrawnEvent['do'][];
+
+/** An event whose words are read and ask for no answer. */
+export type Telling = Extract<DrawnEvent, { do: (typeof TELLING)[number] }>;
+
+/** Whether an event of this kind is read and not answered, as its file has it. */
+export const tells = (event: { readonly do: string }): boolean => TELLING.some((one) => one === event.do);
+
+/** Whether an entry of the agenda is an event that is read and not answered. */
+export const isTelling = (event: Entry['event']): event is Telling => event !== null && tells(event);
+
 export interface Told {
   /** Time at which it was said, s. */
   readonly atS: number;
-  readonly kind: 'message' | 'tellGoAround';
+  readonly kind: Telling['do'];
   /** Who spoke; null where nobody is named. */
   readonly from: 'controller' | 'otherPilot' | 'cabin' | null;
   readonly text: string;
@@ -16,7 +28,7 @@ export interface Told {
 export function toldWatcher(fixed: Fixed): { see(state: State): void; told(): Told[] } {
   const waiting = fixed.agenda.entries.flatMap((entry) => {
     const { event } = entry;
-    return event?.do === 'message' || event?.do === 'tellGoAround' ? [{ entry, event }] : [];
+    return isTelling(event) ? [{ entry, event }] : [];
   });
   const heard: (Told & { readonly place: number })[] = [];
   return {

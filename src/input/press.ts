@@ -1,6 +1,7 @@
 /** What is pressed once: clicks on controls, and keys that hold nothing. */
 import { filter, fromEvent, map, type Observable, type Subscription } from 'rxjs';
 import type { Hand } from '../run/drill.js';
+import { CONTROLS } from '../view/instruments.js';
 import { rowAt } from '../view/rows.js';
 import { actsOf, answer, leverTo, putAct, stays, type Press } from './acts.js';
 import { controlOf, handOf, isWay } from './deck.js';
@@ -14,10 +15,7 @@ const REPEATS: ReadonlySet<Intent> = new Set(['thrustForward', 'thrustAft', 'spe
 /** Never by a click that a key made: Space and Enter are pressed by habit (14 CFR 25.729(e)(4)). Their own keys do it. */
 const DELIBERATE: ReadonlySet<string> = new Set(['silenceCover', 'silence']);
 
-const PRESSES: ReadonlySet<string> = new Set<Press | 'silenceCover'>([
-  'guard', 'arm', 'off', 'gear', 'goAround', 'speedUp', 'speedDown', 'speedUp5', 'speedDown5', 'speedHold', 'call', 'callClear', 'callFailed',
-  'callMoving', 'silenceCover', 'silence',
-]);
+const PRESSES: ReadonlySet<string> = new Set(CONTROLS.flatMap(({ id, role }) => (role === 'press' ? [id] : [])));
 
 export function presses(root: HTMLElement, deck: Foreseen, keyDown: Observable<KeyboardEvent>): Subscription {
   const intents = keyDown.pipe(

@@ -2,7 +2,7 @@
  * Words of the outside: messages to read and callouts to answer. Which are due is read from the world; how long each
  * is shown follows from when it came and from the answers in the log. Nothing of it is in the state of the model.
  */
-import { ASYMMETRY_LIST, choicesOf, hasActed, isAsking, listReading, replyTo, ticksOf, type Asking, type Command, type Entry, type World } from '../../sim/index.js';
+import { ASYMMETRY_LIST, choicesOf, hasActed, isAsking, isTelling, listReading, replyTo, ticksOf, type Asking, type Command, type Entry, type Telling, type World } from '../../sim/index.js';
 import type { Talk } from '../view/picture.js';
 
 /** A cue that has come, and the tick in which it was first seen to have acted. */
@@ -15,12 +15,8 @@ export interface Cue {
 const LEAST_S = 8;
 const S_A_WORD = 0.6;
 
-type Event = NonNullable<Entry['event']>;
-type Message = Extract<Event, { do: 'message' }>;
-type Told = Message | Extract<Event, { do: 'tellGoAround' }>;
-const isTold = (event: Event | null): event is Told => event?.do === 'message' || event?.do === 'tellGoAround';
 /** Whether an entry puts words before the trainee. */
-export const isSaid = ({ event }: Entry): boolean => isTold(event) || isAsking(event);
+export const isSaid = ({ event }: Entry): boolean => isTelling(event) || isAsking(event);
 
 /** The cues that have come by this world, each with its tick. One that a rewind took back is gone again. */
 export function cuesOf(before: readonly Cue[], { fixed, state }: World): readonly Cue[] {
@@ -52,7 +48,7 @@ export function talkNow(cues: readonly Cue[], { fixed, state }: World, log: read
   const events = [...cues].sort((a, b) => a.tick - b.tick || a.place - b.place).map((cue) => ({ ...cue, event: fixed.agenda.entries[cue.place]?.event ?? null }));
   const callouts = events.flatMap(({ event, ...cue }) => (isAsking(event) ? [open(event, cue, fixed.groundM)] : []));
   const asked = closed(callouts, log, state.tick);
-  const messages = inTurn(events.flatMap(({ event, ...cue }) => (isTold(event) ? [{ event, cue }] : [])), asked);
+  const messages = inTurn(events.flatMap(({ event, ...cue }) => (isTelling(event) ? [{ event, cue }] : [])), asked);
   const now = state.tick;
   const up = [...asked, ...messages].filter(({ to }) => now < to);
   const first = up.find(({ from }) => now >= from);
@@ -78,8 +74,8 @@ function lineNow(splitCallTick: number, log: readonly Command[], now: number): T
 }
 
 /** Who speaks, as it stands before the words. */
-const SPEAKERS = { controller: 'Controller', otherPilot: 'Other pilot', cabin: 'Cabin' } as const satisfies Record<NonNullable<Message['from']>, string>;
-const spoken = ({ from, text }: Pick<Message, 'from' | 'text'>): string => (from === undefined ? text : `${SPEAKERS[from]}: ${text}`);
+const SPEAKERS = { controller: 'Controller', otherPilot: 'Other pilot', cabin: 'Cabin' } as const satisfies Record<NonNullable<Telling['from']>, string>;
+const spoken = ({ from, text }: Pick<Telling, 'from' | 'text'>): string => (from === undefined ? text : `${SPEAKERS[from]}: ${text}`);
 const wordsOf = (event: Asking): string => (event.do === 'caution' ? `Caution: ${event.text}` : spoken(event));
 
 function open(event: Asking, cue: Cue, groundM: number): Shown {
@@ -99,7 +95,7 @@ function closed(callouts: readonly Shown[], log: readonly Command[], now: number
 }
 
 /** Messages one behind the other; while a callout is up none of their time runs. */
-function inTurn(messages: readonly { event: Told; cue: Cue }[], asked: readonly Span[]): Shown[] {
+function inTurn(messages: readonly { event: Telling; cue: Cue }[], asked: readonly Span[]): Shown[] {
   let free = 0;
   return messages.map(({ event, cue }) => {
     const text = spoken(event);

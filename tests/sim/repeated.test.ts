@@ -1,8 +1,8 @@
 // What acts more than once, and what ends a fault: ticks worked out by hand from the file, 100 a second.
 import { describe, expect, it } from 'vitest';
-import { scenarioSchema, tryAs } from '../../sim/files/index.js';
+import { keyTable, scenarioSchema, tryAs } from '../../sim/files/index.js';
 import { misfits } from '../../sim/files/fit.js';
-import { advance, expand, fly, hasActed, type Command, type State, type World } from '../../sim/index.js';
+import { advance, CLEARABLE, expand, fly, hasActed, type Command, type State, type World } from '../../sim/index.js';
 import { AIRFRAME, scenario } from './bench.js';
 
 const HELD = [{ do: 'arm', tick: 0, rank: 2, seq: 0 }, { do: 'holdDrive', way: 'extend', tick: 0, rank: 2, seq: 1 }] as Command[];
@@ -91,6 +91,11 @@ describe('clearFault', () => {
   const after = (faults: object[], events: object[], ticks: number, log = HELD): State => advance(worldOf(faults, events), log, ticks).state;
   const worldOf = (faults: object[], events: object[]): World => expand(scenario({ start: { flapDeg: 6, flapLeverDeg: 9 }, faults, events }), AIRFRAME, 1);
   const clear = (atS: number, fault = 'f') => ({ do: 'clearFault', fault, when: { atS } });
+
+  it('the words of its key name every kind that can end', () => {
+    const { meaning } = keyTable('scenario').find(({ path }) => path === 'events[].fault (clearFault)')!;
+    expect(meaning).toBe(`Name of the fault. Only ${CLEARABLE.slice(0, -1).join(', ')} and ${CLEARABLE[CLEARABLE.length - 1]} can end.`);
+  });
 
   it('a lag ends: the sides keep the distance they have then', () => {
     const lag = { name: 'f', kind: 'lag', side: 'right', ratio: 0.5, when: { atS: 1 } };

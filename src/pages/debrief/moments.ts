@@ -48,6 +48,8 @@ const WORDS: Readonly<Partial<Record<RunEvent['what'], Omit<Moment, 'atS'>>>> = 
   leadingEdgeOut: { word: 'leading edge out', sign: 'other', rank: 4 },
 };
 
+const TOLD: Readonly<Record<Facts['told'][number]['kind'], Pick<Moment, 'word' | 'rank'>>> = { message: { word: 'message', rank: 3 }, tellGoAround: { word: 'told to go around', rank: 2 } };
+
 const FAILED = { dead: 'drive dead', quits: 'drive quits', slow: 'drive slow', runsOn: 'runs on', leadingEdge: 'leading edge short' } as const;
 
 /** All of them in the order of time. */
@@ -70,7 +72,7 @@ export function momentsOf(facts: Facts, { scenario, airframe, commands = [] }: P
   }
   const ofDesk = deskMoments({ commands });
   // What a desk said is marked as the desk's.
-  for (const { atS, kind } of facts.told.filter((one) => !ofDesk.some((act) => Math.abs(act.atS - one.atS) < 0.05))) moments.push(kind === 'message' ? { atS, word: 'message', sign: 'callout', rank: 3 } : { atS, word: 'told to go around', sign: 'callout', rank: 2 });
+  for (const { atS, kind } of facts.told.filter((one) => !ofDesk.some((act) => Math.abs(act.atS - one.atS) < 0.05))) moments.push({ atS, sign: 'callout', ...TOLD[kind] });
   const read = facts.flight.procedure.find(({ item }) => item === 'listRead')?.atS ?? null;
   if (read !== null) moments.push({ atS: read, word: 'list read', sign: 'other', rank: 2 });
   moments.push(...ofDesk);
