@@ -4,15 +4,12 @@ import { ready } from '../../sim/files/index.js';
 import { expand, isOfFlying } from '../../sim/index.js';
 import { frames } from '../clock/frames.js';
 import type { DrillOptions, Hand, RunningDrill } from './drill.js';
-import { holdHasLetGo } from './cautions.js';
 import { desked } from './desked.js';
-import { coverIsOpen } from './cover.js';
-import { talkNow } from './cues.js';
 import type { Entry } from './entry.js';
 import { enterLive, type Live } from './live.js';
-import { panelOf, pictureOf } from './picture.js';
+import { panelOf } from './picture.js';
 import { draftOf, recordOf, settingOf } from './record.js';
-import { isFrozen } from './session.js';
+import { openShowing } from './showing.js';
 
 /**
  * Starts the clock at the first frame.
@@ -21,39 +18,22 @@ import { isFrozen } from './session.js';
 export function startDrill(options: DrillOptions, frame$: Observable<number> = frames()): RunningDrill {
   const scenario = ready(options.scenario, options.airframe);
   const first = expand(scenario, options.airframe, options.seed);
+  const showing = openShowing(scenario, options.airframe);
+  const watchers = new Set<Parameters<RunningDrill['onSession']>[0]>();
+  const ends = new Set<Parameters<RunningDrill['onEnd']>[0]>();
   const hands = new Set<Hand>();
   let resized = false;
   let joined = false;
-  const watchers = new Set<Parameters<RunningDrill['onSession']>[0]>();
   const input$ = new Subject<Entry>();
   const flying = new Subscription();
-
-  const training = scenario.training === true && scenario.recognition === undefined;
-  const draws = new Set<Parameters<RunningDrill['onPicture']>[0]>();
-  const ends = new Set<Parameters<RunningDrill['onEnd']>[0]>();
-  let drawn: unknown = null;
-  let running = true;
-  let covered = true;
   let record: ReturnType<typeof recordOf> | null = null;
   let now: Live | null = null;
 
   const see = (live: Live | null): void => {
     now = live;
     if (live === null) return;
-    const { session, cues, cover, stampMs } = live;
-    const coverOpen = coverIsOpen(cover, stampMs);
-    // An act alone changes nothing that can be seen: the next frame steps it.
-    if (draws.size > 0 && (session.world !== drawn || session.running !== running || coverOpen === covered)) {
-      drawn = session.world;
-      running = session.running;
-      covered = !coverOpen;
-      const frozen = isFrozen(session);
-      const picture = pictureOf(session.world, options.airframe, scenario, {
-        blank: !session.running && !frozen, frozen, coverOpen, training, talk: talkNow(cues, session.world, session.log, scenario.procedure.list),
-        holdLetGo: holdHasLetGo(session.log, scenario.speedHold, session.world.state.tick),
-      });
-      for (const draw of draws) draw(picture);
-    }
+    const { session } = live;
+    showing.show(live);
     for (const watch of watchers) watch(session);
     if (session.over === null) return;
     flying.unsubscribe();
@@ -71,10 +51,7 @@ export function startDrill(options: DrillOptions, frame$: Observable<number> = f
     panel: panelOf(options.airframe, first),
     setting: settingOf(options),
     draft: () => (now === null || record !== null ? null : draftOf(now.session, hands, resized, joined)),
-    onPicture(draw) {
-      draws.add(draw);
-      return () => { draws.delete(draw); };
-    },
+    onPicture: showing.on,
     onEnd(end) {
       ends.add(end);
       if (record !== null) end(record);

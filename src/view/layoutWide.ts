@@ -14,23 +14,8 @@ const [LEAST_GAP, LEAST_SIDE] = [20, 20];
 
 export function wide(width: number, height: number, { radius: wished, spread }: Drawn): Layout {
   const scale = between(Math.min(width / 1280, height / 720), 1, 1.5);
-  const ownSide = between(width * 0.035, 36, 160);
-  const own = width - 2 * ownSide;
-  const speedW = between(own * 0.18, 200, 300);
-  const handW = between(own * 0.172, 202, 330);
-  const driveW = between(own * 0.118, 120, 210);
   const figures = 49 * scale;
-  // Speed and flaps are drawn out and together by the margins of the window; gaps give way before the fan does.
-  const columns = speedW + handW + driveW;
-  const need = Math.max(figures + (wished ?? FULL_RADIUS) + AHEAD, CALLS_W);
-  const least = Math.min(own, columns + 3 * LEAST_GAP + need);
-  const across = spread === null ? own : least + spread * (width - 2 * LEAST_SIDE - least);
-  const side = (width - across) / 2;
-  const gap = between((across - columns - need) / 3, LEAST_GAP, between((width - 1000) * 0.056 + 20, 20, 76));
-  const handX = side + speedW + gap;
-  const driveX = handX + handW + gap;
-  const flapsX = driveX + driveW + gap;
-  const flapsW = width - side - flapsX;
+  const { side, across, speedW, handX, handW, driveX, driveW, flapsX, flapsW } = columnsOf(width, figures + (wished ?? FULL_RADIUS) + AHEAD, spread);
 
   const headH = between(height * 0.068, 44, 64);
   const footH = between(height * 0.036, 22, 40);
@@ -52,9 +37,7 @@ export function wide(width: number, height: number, { radius: wished, spread }: 
   const stripEnd = stepsY - 8 * scale;
 
   const hand = handColumn({ x: handX, y: top, w: handW, h: columnEnd - top }, caption, scale);
-  const knobH = between(56 * scale, 48, 84);
-  const slotTop = top + caption + 2 * (knobH + GAP);
-  const slot = columnEnd - slotTop;
+  const drive = driveColumn({ x: driveX, y: top, w: driveW, h: columnEnd - top }, caption, scale);
 
   // The fan takes what the column leaves beside its figures; the wing section ahead of the hinge takes the rest.
   const hingeY = top + caption + 40 * scale;
@@ -83,15 +66,43 @@ export function wide(width: number, height: number, { radius: wished, spread }: 
     speed: strip, selectSpeed: stripTarget(strip, scale),
     speedDown5: steps[0]!, speedDown: steps[1]!, speedUp: steps[2]!, speedUp5: steps[3]!,
     altitude, bank, roll: rollTarget(bank),
-    ...hand,
-    guard: { x: driveX, y: top + caption, w: driveW, h: knobH },
-    arm: { x: driveX, y: top + caption + knobH + GAP, w: driveW, h: knobH },
-    retract: { x: driveX, y: slotTop, w: driveW, h: slot * 0.32 },
-    off: { x: driveX, y: slotTop + slot * 0.32, w: driveW, h: slot * 0.26 },
-    extend: { x: driveX, y: slotTop + slot * 0.58, w: driveW, h: slot * 0.42 },
+    ...hand, ...drive,
     callClear: lowCall(calls[0]!), callFailed: lowCall(calls[1]!), callMoving: lowCall(calls[2]!), call: calls[3]!,
     talk: short ? { x: handX, y: top, w: handW, h: columnEnd - top } : { x: side, y: talkY, w: Math.min(driveX + driveW, calls[0]!.x - 24) - side, h: talkH },
     tabs: { x: side, y: height, w: 0, h: 0 },
+  };
+}
+
+/**
+ * Speed and flaps are drawn out and together by the margins of the window; gaps give way before the fan does.
+ * @param fan width that the flaps need, px
+ */
+function columnsOf(width: number, fan: number, spread: Drawn['spread']) {
+  const own = width - 2 * between(width * 0.035, 36, 160);
+  const speedW = between(own * 0.18, 200, 300);
+  const handW = between(own * 0.172, 202, 330);
+  const driveW = between(own * 0.118, 120, 210);
+  const columns = speedW + handW + driveW;
+  const need = Math.max(fan, CALLS_W);
+  const least = Math.min(own, columns + 3 * LEAST_GAP + need);
+  const across = spread === null ? own : least + spread * (width - 2 * LEAST_SIDE - least);
+  const side = (width - across) / 2;
+  const gap = between((across - columns - need) / 3, LEAST_GAP, between((width - 1000) * 0.056 + 20, 20, 76));
+  const handX = side + speedW + gap;
+  const driveX = handX + handW + gap;
+  const flapsX = driveX + driveW + gap;
+  return { side, across, speedW, handX, handW, driveX, driveW, flapsX, flapsW: width - side - flapsX };
+}
+
+/** Guard and arming above the switch with its three places. */
+function driveColumn({ x, y, w, h }: Rect, caption: number, scale: number) {
+  const knobH = between(56 * scale, 48, 84);
+  const armY = y + caption + knobH + GAP;
+  const slotY = armY + knobH + GAP;
+  const slotH = y + h - slotY;
+  return {
+    guard: { x, y: y + caption, w, h: knobH }, arm: { x, y: armY, w, h: knobH },
+    retract: { x, y: slotY, w, h: slotH * 0.32 }, off: { x, y: slotY + slotH * 0.32, w, h: slotH * 0.26 }, extend: { x, y: slotY + slotH * 0.58, w, h: slotH * 0.42 },
   };
 }
 

@@ -1,0 +1,79 @@
+/** What moves along the speed strip: the speed itself on a tag, the ends that must not be passed, and what is meant. */
+import { Graphics, type Container } from 'pixi.js';
+import { label } from './label.js';
+import { hatch, type Frame } from './part.js';
+import type { Picture } from './picture.js';
+import type { Rule } from './speedRule.js';
+
+/** Places on the strip, px from the top. */
+export interface Places {
+  readonly limit: number;
+  readonly manoeuvre: number;
+  readonly lowest: number;
+  readonly selected: number;
+}
+
+interface Marks {
+  readonly nodes: readonly Container[];
+  show(now: Picture, at: Places): void;
+}
+
+/** Hatched ends, the manoeuvre speed and the selected one: drawn anew only where one of them has moved. */
+export function marksOf({ narrow, x, w, edge, lane, strip }: Rule, { ink }: Frame): Marks {
+  const bands = new Graphics();
+  const marks = new Graphics();
+  let drawn = '';
+
+  function drawBands({ limit, lowest }: Places): void {
+    bands.clear();
+    hatch(bands, { x, y: strip.top, w, h: limit - strip.top }, 6, ink.soft);
+    hatch(bands, { x, y: lowest, w, h: strip.bottom - lowest }, 6, ink.soft);
+    // Where there is no limit there is no mark of one.
+    for (const y of limit > strip.top ? [limit, lowest] : [lowest]) bands.moveTo(x - 4, y).lineTo(edge + lane, y);
+    bands.stroke({ width: 2, color: ink.ink });
+  }
+  function drawMarks({ manoeuvreHollow }: Picture, { manoeuvre, selected }: Places): void {
+    marks.clear();
+    const size = lane - 3;
+    marks.moveTo(edge + 2, manoeuvre).lineTo(edge + 2 + size, manoeuvre - size * 0.6).lineTo(edge + 2 + size, manoeuvre + size * 0.6).closePath();
+    marks.fill({ color: manoeuvreHollow ? ink.paper : ink.accent }).stroke({ width: 1.5, color: ink.accent });
+    // A clasp about the rule with a grip at its outer side: what the speed is meant to be, and what a hand drags.
+    const half = narrow ? 6 : 8;
+    marks.rect(x - 2, selected - half, w + 4, 2 * half).stroke({ width: 2, color: ink.accent });
+    marks.rect(x - (narrow ? 5 : 7), selected - half * 0.6, narrow ? 3 : 5, half * 1.2).fill({ color: ink.accent });
+  }
+  return {
+    nodes: [bands, marks],
+    show(now, at) {
+      const state = [at.limit, at.manoeuvre, at.lowest, now.selectedKt, now.manoeuvreHollow, now.limitOf].join();
+      if (state === drawn) return;
+      drawn = state;
+      drawBands(at);
+      drawMarks(now, at);
+    },
+  };
+}
+
+interface Tag {
+  readonly nodes: readonly Container[];
+  show(speedKt: number, y: number): void;
+}
+
+/** The speed in figures, pointing at its place. */
+export function tagOf({ narrow, edge, lane, tagH }: Rule, { at, ink }: Frame): Tag {
+  const { value } = at.type;
+  const w = value * (narrow ? 2 : 2.5);
+  const tip = narrow ? tagH * 0.25 : tagH * 0.42;
+  const tag = new Graphics();
+  tag.moveTo(-lane, 0).lineTo(0, 0).stroke({ width: 1.5, color: ink.ink });
+  tag.moveTo(0, 0).lineTo(tip, -tagH / 2).lineTo(tip + w, -tagH / 2).lineTo(tip + w, tagH / 2).lineTo(tip, tagH / 2).closePath().fill({ color: ink.ink });
+  const figures = label('', { size: value, colour: ink.paper, weight: '600', anchor: [0.5, 0.5] });
+  return {
+    nodes: [tag, figures.node],
+    show(speedKt, y) {
+      tag.position.set(edge + lane, y);
+      figures.say(`${Math.round(speedKt)}`);
+      figures.place(edge + lane + tip + w / 2, y);
+    },
+  };
+}
