@@ -5,17 +5,21 @@ import { formatKey, name, quantity, schemaKey, text, whole, word } from './quant
 import { scenarioSchema } from './scenario.js';
 import { setSchema } from './set.js';
 
-const gate = z.strictObject({
-  flights: z._default(whole('Flights of the set that are judged together: the first so many, then the next, each flight once.', '1', 1, 6), 1),
+const asks = {
   caughtFrom: z.optional(quantity('Asked of the lower end of the exact 95 % interval of the share caught.', '1', 0.05, 0.99)),
   medianToDeg: z.optional(quantity('Asked of the upper end of the 95 % interval of the median split at release.', 'deg', 0.05, 40)),
   ninetyToDeg: z.optional(quantity('Asked of the upper end of the 95 % interval of the split below which nine in ten releases lie.', 'deg', 0.05, 40)),
   falseToPerMin: z.optional(quantity('Asked of the upper end of the 95 % interval of false releases a minute of quiet holding.', '1/min', 0.01, 20)),
+};
+/** The keys of a gate that ask for a figure. */
+export type AskKey = keyof typeof asks;
+const ASK_KEYS = Object.keys(asks) as AskKey[];
+
+const gate = z.strictObject({
+  flights: z._default(whole('Flights of the set that are judged together: the first so many, then the next, each flight once.', '1', 1, 6), 1),
+  ...asks,
   source: text('Where the asked figures come from, printed beside them.', 300),
-}).check(z.refine(
-  ({ caughtFrom, medianToDeg, ninetyToDeg, falseToPerMin }) => [caughtFrom, medianToDeg, ninetyToDeg, falseToPerMin].some((asked) => asked !== undefined),
-  { error: 'at least one of caughtFrom, medianToDeg, ninetyToDeg, falseToPerMin' },
-));
+}).check(z.refine((of) => ASK_KEYS.some((key) => of[key] !== undefined), { error: `at least one of ${ASK_KEYS.join(', ')}` }));
 
 const step = z.strictObject({
   name: name('Name of the step inside the file; `needs` refers to it.'),

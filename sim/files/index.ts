@@ -32,7 +32,7 @@ export {
 export { abandonedRecord, flownRecord, type FlownDraft, type FlownSetting } from './flown.js';
 export { setSchema, type SetFile } from './set.js';
 export { baseOf, setMisfits, type ScenarioLookup } from './set-fit.js';
-export { courseSchema, type CourseFile, type CourseStep, type GateFile } from './course.js';
+export { courseSchema, type AskKey, type CourseFile, type CourseStep, type GateFile } from './course.js';
 export { courseMisfits, withFirstLook, type SetLookup, type Shelves } from './course-fit.js';
 export { readyCourse } from './course-ready.js';
 export { recordMisfits } from './record-fit.js';

@@ -2,7 +2,7 @@
  * What a set can show at its best: a gate that asks for more can never be met, and is refused with the sum. The best hand
  * lets go of every split at once and never without one; the draw is the one with the fewest splits.
  */
-import type { GateFile } from '../files/course.js';
+import type { AskKey, GateFile } from '../files/course.js';
 import type { ReadySet } from '../set/ready.js';
 import { SHOWN_FROM } from './person.js';
 
@@ -34,44 +34,58 @@ const NINETY = 0.9;
 
 /** A key of a gate, and why it can never be met. */
 export interface Unmeetable {
-  readonly key: 'caughtFrom' | 'medianToDeg' | 'ninetyToDeg' | 'falseToPerMin';
+  readonly key: AskKey;
   /** What would be allowed, with the sum. */
   readonly sum: string;
 }
 
 const flightsOf = (flights: number): string => (flights === 1 ? 'one flight has' : `${flights} flights have`);
 
-/** Everything that a gate asks and its set can never show; empty where it can. */
-export function unmeetable(gate: GateFile, of: Pick<ReadySet, 'set' | 'onsets'>): Unmeetable[] {
-  const { splits, quietMin } = gateRoom(of, gate.flights);
-  const { limitDeg, seenDeg } = of.set;
-  const has = `${flightsOf(gate.flights)} at least ${splits} splits`;
-  const found: Unmeetable[] = [];
-  const refuse = (key: Unmeetable['key'], sum: string): void => void found.push({ key, sum });
-  const { caughtFrom, medianToDeg, ninetyToDeg, falseToPerMin } = gate;
-  if (caughtFrom !== undefined) {
-    if (splits < SHOWN_FROM.counts) refuse('caughtFrom', `${SHOWN_FROM.counts} splits or more; ${has}`);
-    else if (bestCaught(splits) < caughtFrom) {
-      const needed = runsForCaught(caughtFrom);
-      refuse('caughtFrom', `at most ${floor3(bestCaught(splits))}: ${has}, and ${splits} of ${splits} caught gives 0.025^(1/${splits}) = ${bestCaught(splits).toFixed(4)}; ${caughtFrom} needs ${needed} of ${needed}`);
-    }
-  }
-  if (medianToDeg !== undefined) {
-    if (splits < SHOWN_FROM.counts) refuse('medianToDeg', `${SHOWN_FROM.counts} splits or more; ${has}`);
-    else if (medianToDeg <= seenDeg || medianToDeg >= 2 * limitDeg) refuse('medianToDeg', splitRange(seenDeg, limitDeg));
-  }
-  if (ninetyToDeg !== undefined) {
-    const needed = runsForCaught(NINETY);
-    if (splits < needed) refuse('ninetyToDeg', `${needed} splits or more (0.9^${needed} = ${(NINETY ** needed).toFixed(4)}, at most 0.025); ${has}, and 0.9^${splits} = ${(NINETY ** splits).toFixed(4)}`);
-    else if (ninetyToDeg <= seenDeg || ninetyToDeg >= 2 * limitDeg) refuse('ninetyToDeg', splitRange(seenDeg, limitDeg));
-  }
-  if (falseToPerMin !== undefined && bestFalse(quietMin) > falseToPerMin) {
-    refuse('falseToPerMin', `at least ${ceil3(bestFalse(quietMin))}: ${flightsOf(gate.flights)} at least ${quietMin.toFixed(2)} quiet minutes, and none in them gives -ln(0.025) / ${quietMin.toFixed(2)} = ${bestFalse(quietMin).toFixed(4)}`);
-  }
-  return found;
+/** What there is to show with, for one ask. */
+interface Room extends GateRoom {
+  readonly flights: number;
+  readonly limitDeg: number;
+  readonly seenDeg: number;
+  /** The splits in words. */
+  readonly has: string;
 }
 
-const splitRange = (seenDeg: number, limitDeg: number): string =>
-  `above ${seenDeg} deg, below which no release counts as a reaction, and below ${2 * limitDeg} deg, where a run ends`;
+/** What would be allowed in place of what is asked; null where that can be shown. */
+const ROOM: Readonly<Record<AskKey, (asked: number, room: Room) => string | null>> = {
+  caughtFrom(asked, { splits, has }) {
+    if (splits < SHOWN_FROM.counts) return tooFew(has);
+    if (bestCaught(splits) >= asked) return null;
+    const needed = runsForCaught(asked);
+    return `at most ${floor3(bestCaught(splits))}: ${has}, and ${splits} of ${splits} caught gives 0.025^(1/${splits}) = ${bestCaught(splits).toFixed(4)}; ${asked} needs ${needed} of ${needed}`;
+  },
+  medianToDeg: (asked, room) => (room.splits < SHOWN_FROM.counts ? tooFew(room.has) : splitRange(asked, room)),
+  ninetyToDeg(asked, room) {
+    const { splits, has } = room;
+    const needed = runsForCaught(NINETY);
+    return splits < needed
+      ? `${needed} splits or more (0.9^${needed} = ${(NINETY ** needed).toFixed(4)}, at most 0.025); ${has}, and 0.9^${splits} = ${(NINETY ** splits).toFixed(4)}`
+      : splitRange(asked, room);
+  },
+  falseToPerMin: (asked, { quietMin, flights }) => (bestFalse(quietMin) <= asked ? null
+    : `at least ${ceil3(bestFalse(quietMin))}: ${flightsOf(flights)} at least ${quietMin.toFixed(2)} quiet minutes, and none in them gives -ln(0.025) / ${quietMin.toFixed(2)} = ${bestFalse(quietMin).toFixed(4)}`),
+};
+
+/** Everything that a gate asks and its set can never show; empty where it can. */
+export function unmeetable(gate: GateFile, of: Pick<ReadySet, 'set' | 'onsets'>): Unmeetable[] {
+  const { flights } = gate;
+  const { splits, quietMin } = gateRoom(of, flights);
+  const { limitDeg, seenDeg } = of.set;
+  const room = { splits, quietMin, flights, limitDeg, seenDeg, has: `${flightsOf(flights)} at least ${splits} splits` };
+  return (Object.keys(ROOM) as AskKey[]).flatMap((key) => {
+    const asked = gate[key];
+    const sum = asked === undefined ? null : ROOM[key](asked, room);
+    return sum === null ? [] : [{ key, sum }];
+  });
+}
+
+const tooFew = (has: string): string => `${SHOWN_FROM.counts} splits or more; ${has}`;
+/** An angle that a split at release can be asked to stay within; null where it can. */
+const splitRange = (asked: number, { seenDeg, limitDeg }: Room): string | null => (asked > seenDeg && asked < 2 * limitDeg ? null
+  : `above ${seenDeg} deg, below which no release counts as a reaction, and below ${2 * limitDeg} deg, where a run ends`);
 const floor3 = (x: number): number => Math.floor(x * 1000) / 1000;
 const ceil3 = (x: number): number => Math.ceil(x * 1000) / 1000;

@@ -3,7 +3,7 @@
  * the gate names, in the order in which they were flown, each flight in one block: so nothing is looked at twice, and no
  * best flight is picked. A block that is whole is judged; a gate that was met stays met. Every ask stands for itself.
  */
-import type { GateFile } from '../files/course.js';
+import type { AskKey, GateFile } from '../files/course.js';
 import type { ConditionGroup, SetFlight } from './history.js';
 import { medianSplitOf, SHOWN_FROM } from './person.js';
 import { binomialTail, clopperPearson } from './proportion.js';
@@ -92,20 +92,21 @@ function blockOf(gate: GateFile, flights: readonly SetFlight[], seenDeg: number)
 }
 
 /** Every ask of a gate against trials of one condition. */
-export function asksOf({ caughtFrom, medianToDeg, ninetyToDeg, falseToPerMin }: GateFile, trials: readonly JudgedTrial[], seenDeg: number): AskShown[] {
+export function asksOf(gate: GateFile, trials: readonly JudgedTrial[], seenDeg: number): AskShown[] {
   const short = SHOWN_FROM.counts - trials.filter(isDecided).length;
-  const asked = [
-    caughtFrom === undefined ? null : ['caught', caughtFrom, caughtAsk] as const,
-    medianToDeg === undefined ? null : ['median', medianToDeg, medianAsk] as const,
-    ninetyToDeg === undefined ? null : ['ninety', ninetyToDeg, ninetyAsk] as const,
-    falseToPerMin === undefined ? null : ['falseReleases', falseToPerMin, falseAsk] as const,
-  ].filter((one) => one !== null);
-  return asked.map(([ask, limit, shown]) => (short > 0
-    ? { ask, asked: limit, value: null, lo: null, hi: null, count: 0, of: SHOWN_FROM.counts - short, answer: 'open', more: short }
-    : { ask, asked: limit, ...shown(trials, limit, seenDeg) }));
+  return (Object.keys(JUDGES) as AskKey[]).flatMap((key): AskShown[] => {
+    const [[ask, shown], asked] = [JUDGES[key], gate[key]];
+    if (asked === undefined) return [];
+    if (short > 0) return [{ ask, asked, value: null, lo: null, hi: null, count: 0, of: SHOWN_FROM.counts - short, answer: 'open', more: short }];
+    return [{ ask, asked, ...shown(trials, asked, seenDeg) }];
+  });
 }
 
 type Shown = Omit<AskShown, 'ask' | 'asked'>;
+
+const JUDGES: Readonly<Record<AskKey, readonly [ask: AskShown['ask'], shown: (trials: readonly JudgedTrial[], asked: number, seenDeg: number) => Shown]>> = {
+  caughtFrom: ['caught', caughtAsk], medianToDeg: ['median', medianAsk], ninetyToDeg: ['ninety', ninetyAsk], falseToPerMin: ['falseReleases', falseAsk],
+};
 
 function caughtAsk(trials: readonly JudgedTrial[], share: number): Shown {
   const n = trials.filter(isDecided).length;

@@ -4,10 +4,14 @@ import { columns } from './columns.js';
 
 const BAR = 40;
 
-const FIGURES = [
-  ['growthAtReleaseDeg', 'growth at release, deg', 2], ['finalSplitDeg', 'final split, deg', 2],
-  ['rollAuthorityPct', 'roll authority used, %', 1], ['hornS', 'horn, s', 1], ['overLimitS', 'above a limit speed, s', 1],
-] as const;
+type Spread = SweepOutput['hornS'];
+type Figure = { [K in keyof SweepOutput]: SweepOutput[K] extends Spread ? K : never }[keyof SweepOutput];
+
+const WORDS: Readonly<Record<Figure, readonly [name: string, places: number]>> = {
+  growthAtReleaseDeg: ['growth at release, deg', 2], finalSplitDeg: ['final split, deg', 2],
+  rollAuthorityPct: ['roll authority used, %', 1], hornS: ['horn, s', 1], overLimitS: ['above a limit speed, s', 1],
+};
+const FIGURES = (Object.keys(WORDS) as Figure[]).map((key) => [key, ...WORDS[key]] as const);
 
 export function sweptLines(output: SweepOutput): string[] {
   const { runs, trainee, seed, hash, outcomes, onsets, overLimitRuns, difficulty } = output;
@@ -28,7 +32,7 @@ export function sweptLines(output: SweepOutput): string[] {
 const percent = (part: number): string => `${(100 * part).toFixed(1)} %`;
 
 /** Bars of at most BAR signs; one bin is no histogram. */
-function histogram(spread: SweepOutput['hornS'], name: string): string[] {
+function histogram(spread: Spread, name: string): string[] {
   if (spread === null || spread.bins.length < 2) return [];
   const most = Math.max(...spread.bins.map(({ count }) => count));
   const bar = (count: number): string => '#'.repeat(count === 0 ? 0 : Math.max(1, Math.round((BAR * count) / most)));

@@ -29,10 +29,9 @@ export interface Plan {
   readonly fallS: number;
 }
 
-export type SoundName = 'horn' | 'autopilotOff';
-
 /** Most urgent first (AMC 25.1322: one at a time, by priority). Hands are needed at once when the autopilot lets go. */
-export const BY_URGENCY: readonly SoundName[] = ['autopilotOff', 'horn'];
+export const BY_URGENCY = ['autopilotOff', 'horn'] as const;
+export type SoundName = (typeof BY_URGENCY)[number];
 
 export const PLANS: Readonly<Record<SoundName, Plan>> = {
   /** Bright and reedy, one step upward and a rest, twice a second, for as long as it is meant. */

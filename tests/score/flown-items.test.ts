@@ -1,7 +1,7 @@
 /** Items of a whole flown procedure: speeds, motor, go-around, normal drive, list, challenge. Limits hit exactly; airframe figures by hand. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { fly, type Command, type ProcedureItem } from '../../sim/index.js';
+import { fly, PROCEDURE_ITEMS, type Command, type ProcedureItem } from '../../sim/index.js';
 import { ASYMMETRY_LIST } from '../../sim/score/list.js';
 import { AIRFRAME, scenario } from '../sim/bench.js';
 import { anywhere } from '../draw.js';
@@ -14,6 +14,11 @@ const flight = (log: Command[], keys: Record<string, unknown> = {}) => fly({ sce
 const item = (name: ProcedureItem['item'], log: Command[], keys: Record<string, unknown> = {}): ProcedureItem | undefined =>
   flight(log, keys).procedure.find((one) => one.item === name);
 const stop = { faults: [{ name: 'f', kind: 'disconnect', side: 'right', when: { heldS: 5 } }] };
+
+it('where everything is looked at, every item is watched, in the order of the work', () => {
+  const { procedure } = flight([], { procedure: { list: true } });
+  expect(procedure.map((one) => one.item)).toEqual(PROCEDURE_ITEMS);
+});
 
 // Manoeuvre speeds at 48 t, model section 5: 4 166.3, 9 154.4, 16 143.2 kt, to 0.1 kt.
 describe('speeds', () => {

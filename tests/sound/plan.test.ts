@@ -5,7 +5,7 @@
  * be and still count as prominent is common practice, no source: 20 dB. The rendered sound is measured in a browser test.
  */
 import { describe, expect, test } from 'vitest';
-import { PEAK, PLANS, samplesOf, type Plan } from '../../src/sound/plan.js';
+import { BY_URGENCY, PEAK, PLANS, samplesOf, type Plan } from '../../src/sound/plan.js';
 import { levels, likeness, modulationHz, onsets, peaks, spectrum } from './spectrum.js';
 
 const RATE = 48_000;
@@ -79,7 +79,7 @@ test('the first half second of one is like that of no other: in its colour, in i
   expect([way(PLANS.horn), way(PLANS.autopilotOff)]).toEqual([1, -1]);
 });
 
-test.each([['horn', PLANS.horn], ['autopilotOff', PLANS.autopilotOff]] as const)('%s: full, never too full, up within 50 ms and without a click, at every common rate', (_, plan) => {
+test.each(BY_URGENCY.map((name) => [name, PLANS[name]] as const))('%s: full, never too full, up within 50 ms and without a click, at every common rate', (_, plan) => {
   for (const rate of [44_100, 48_000, 96_000]) {
     const samples = played(plan, plan.cycleS * 2, rate);
     const most = samples.reduce((highest, one) => Math.max(highest, Math.abs(one)), 0);

@@ -1,5 +1,5 @@
 /** Sentences of a course: where one stands in a step, what a gate asks and what is shown, what to do next and why. */
-import type { GateFile } from '../../../sim/files/index.js';
+import type { AskKey, GateFile } from '../../../sim/files/index.js';
 import type { AskShown, GateShown, Proposal, StepStand } from '../../../sim/index.js';
 import type { CourseProgress, FirstLook } from '../../records/progress.js';
 import { adviceWords } from '../person/words.js';
@@ -51,11 +51,14 @@ export const askName = (ask: AskShown['ask']): string => ASKED[ask];
 /** What is asked, of which end of the interval. */
 export const askedWords = (ask: AskShown['ask'], asked: number): string => (ask === 'caught' ? `from ${figure(ask, asked)}` : `up to ${figure(ask, asked)}`);
 
+const ASKS: Readonly<Record<AskKey, AskShown['ask']>> = { caughtFrom: 'caught', medianToDeg: 'median', ninetyToDeg: 'ninety', falseToPerMin: 'falseReleases' };
+
 /** Everything that a gate asks, for print and before the first flight. */
 export function gateAsks(gate: GateFile): { readonly ask: AskShown['ask']; readonly asked: number }[] {
-  const { caughtFrom, medianToDeg, ninetyToDeg, falseToPerMin } = gate;
-  return ([['caught', caughtFrom], ['median', medianToDeg], ['ninety', ninetyToDeg], ['falseReleases', falseToPerMin]] as const)
-    .flatMap(([ask, asked]) => (asked === undefined ? [] : [{ ask, asked }]));
+  return (Object.keys(ASKS) as AskKey[]).flatMap((key) => {
+    const asked = gate[key];
+    return asked === undefined ? [] : [{ ask: ASKS[key], asked }];
+  });
 }
 
 /** One's own figure with its interval; a dash below the counts that it needs. */
