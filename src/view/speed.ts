@@ -1,10 +1,10 @@
 /** The ruled speed strip: what must not be passed is hatched at either end, what is meant is marked, what is said tells it. */
 import { Container } from 'pixi.js';
-import { caption, type Frame, type Part } from './part.js';
+import { caption, seen, type Frame, type Part } from './part.js';
 import type { Picture } from './picture.js';
 import { labelsOf } from './speedLabels.js';
 import { marksOf, tagOf } from './speedMarks.js';
-import { ruled, ruleOf } from './speedRule.js';
+import { hatched, ruled, ruleOf } from './speedRule.js';
 import { onStrip } from './strip.js';
 
 /** What is ruled anew when it moves goes by quarters of a pixel: the stall warning creeps with the flaps in every frame. */
@@ -16,8 +16,9 @@ export function speed(frame: Frame): Part {
   const marks = marksOf(rule, frame);
   const tag = tagOf(rule, frame);
   const labels = labelsOf(rule, frame);
+  const ends = hatched(rule, frame);
   const node = new Container();
-  node.addChild(...caption(narrow ? 'Speed' : 'Speed, kt', frame.at.speed, frame), ...ruled(rule, frame), ...labels.nodes);
+  node.addChild(ends, ...caption(narrow ? 'Speed' : 'Speed, kt', frame.at.speed, frame), ...ruled(rule, frame), ...labels.nodes);
   const moving = new Container();
   moving.addChild(...marks.nodes, ...tag.nodes);
 
@@ -25,7 +26,8 @@ export function speed(frame: Frame): Part {
     node, moving,
     show(now: Picture) {
       moving.visible = !now.blank;
-      const hid = labels.hide(now.blank);
+      const turned = seen(ends, !now.blank);
+      const hid = labels.hide(now.blank) || turned;
       if (now.blank) return hid;
       const y = onStrip(strip, now.speedKt);
       const at = {

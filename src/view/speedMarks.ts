@@ -1,7 +1,7 @@
 /** What moves along the speed strip: the speed itself on a tag, the ends that must not be passed, and what is meant. */
 import { Graphics, type Container } from 'pixi.js';
 import { label } from './label.js';
-import { hatch, type Frame } from './part.js';
+import type { Frame } from './part.js';
 import type { Picture } from './picture.js';
 import type { Rule } from './speedRule.js';
 
@@ -18,19 +18,19 @@ interface Marks {
   show(now: Picture, at: Places): void;
 }
 
-/** Hatched ends, the manoeuvre speed and the selected one: drawn anew only where one of them has moved. */
+/** What lies between the hatched ends, the manoeuvre speed and the selected one: drawn anew only where one of them has moved. */
 export function marksOf({ narrow, x, w, edge, lane, strip }: Rule, { ink }: Frame): Marks {
-  const bands = new Graphics();
+  const free = new Graphics();
   const marks = new Graphics();
   let drawn = '';
 
-  function drawBands({ limit, lowest }: Places): void {
-    bands.clear();
-    hatch(bands, { x, y: strip.top, w, h: limit - strip.top }, 6, ink.soft);
-    hatch(bands, { x, y: lowest, w, h: strip.bottom - lowest }, 6, ink.soft);
+  // The rule stands hatched from end to end; one plain rectangle lays open what may be flown, where forty strokes would hatch the rest.
+  function drawFree({ limit, lowest }: Places): void {
+    free.clear();
+    free.rect(x + 0.5, limit, w - 1, Math.max(0, lowest - limit)).fill({ color: ink.paper });
     // Where there is no limit there is no mark of one.
-    for (const y of limit > strip.top ? [limit, lowest] : [lowest]) bands.moveTo(x - 4, y).lineTo(edge + lane, y);
-    bands.stroke({ width: 2, color: ink.ink });
+    for (const y of limit > strip.top ? [limit, lowest] : [lowest]) free.moveTo(x - 4, y).lineTo(edge + lane, y);
+    free.stroke({ width: 2, color: ink.ink });
   }
   function drawMarks({ manoeuvreHollow }: Picture, { manoeuvre, selected }: Places): void {
     marks.clear();
@@ -43,12 +43,12 @@ export function marksOf({ narrow, x, w, edge, lane, strip }: Rule, { ink }: Fram
     marks.rect(x - (narrow ? 5 : 7), selected - half * 0.6, narrow ? 3 : 5, half * 1.2).fill({ color: ink.accent });
   }
   return {
-    nodes: [bands, marks],
+    nodes: [free, marks],
     show(now, at) {
       const state = [at.limit, at.manoeuvre, at.lowest, now.selectedKt, now.manoeuvreHollow, now.limitOf].join();
       if (state === drawn) return;
       drawn = state;
-      drawBands(at);
+      drawFree(at);
       drawMarks(now, at);
     },
   };

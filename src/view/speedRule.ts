@@ -1,7 +1,7 @@
 /** The rule of the speed strip: where it stands, and what of it never changes. */
 import { Graphics, type Container } from 'pixi.js';
 import { label } from './label.js';
-import type { Frame } from './part.js';
+import { hatch, type Frame } from './part.js';
 import { onStrip, rulings, STRIP_INSET, type Strip } from './strip.js';
 
 export interface Rule {
@@ -24,6 +24,13 @@ export function ruleOf({ at, panel }: Frame): Rule {
   const { y, h } = at.selectSpeed;
   const strip = { lowestKt: panel.stripKt[0], highestKt: panel.stripKt[1], top: y + STRIP_INSET, bottom: y + h - STRIP_INSET };
   return { narrow, x, w, edge: x + w, lane: narrow ? 8 : 15 * at.scale, tagH: at.type.value * 1.5, strip };
+}
+
+/** What must not be passed, for the whole of the rule: what may be flown is laid open over it. */
+export function hatched({ x, w, strip }: Rule, { ink }: Frame): Graphics {
+  const lines = new Graphics();
+  hatch(lines, { x, y: strip.top, w, h: strip.bottom - strip.top }, 6, ink.soft);
+  return lines;
 }
 
 /** Strokes and figures. */
