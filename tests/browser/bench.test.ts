@@ -184,6 +184,35 @@ test('what is being written outlives a reload, is told, can be discarded, and co
   await close();
 });
 
+test('a list of faults: moved, copied, taken away; the focus follows, each is said, and undo brings it back', async () => {
+  const { page, close } = await openBench(shipped);
+  const names = async (): Promise<string[]> => ((await valueOf(page))['faults'] as { name: string }[]).map(({ name }) => name);
+  const press = (name: string): Promise<void> => page.getByRole('button', { name, exact: true }).click();
+  const told = page.locator('.things').filter({ has: page.getByLabel('Add a fault') }).locator('[role="status"]');
+  /** Which head has the focus, from 0. */
+  const focused = (): Promise<number> => page.evaluate(() => [...document.querySelectorAll('.thing-head')].indexOf(document.activeElement as Element));
+
+  await page.getByLabel('Add a fault').selectOption('lag');
+  await expect.poll(focused).toBe(1);
+  expect(await told.textContent()).toMatch(/^Added: .+\.$/);
+  expect(await names()).toEqual(['stop', 'lag']);
+  await press('Move up');
+  await expect.poll(focused).toBe(0);
+  expect([await names(), await told.textContent()]).toEqual([['lag', 'stop'], 'Now 1 of 2.']);
+  expect(await page.getByRole('button', { name: 'Move up', exact: true }).isDisabled()).toBe(true);
+  await press('Duplicate');
+  await expect.poll(focused).toBe(1);
+  const copied = await names();
+  expect([copied[0], copied[2], new Set(copied).size]).toEqual(['lag', 'stop', 3]);
+  expect(await page.locator('.thing.open .thing-fields').count()).toBe(1);
+  await press('Take away');
+  await expect.poll(focused).toBe(1);
+  expect([await names(), await told.textContent()]).toEqual([['lag', 'stop'], 'Taken away: the fault. Undo brings it back.']);
+  await press('Undo');
+  expect(await names()).toEqual(copied);
+  await close();
+});
+
 test('from an empty bench to a link in 25 actions: the right side lags from 8 degrees while they slow through 160, and the calls come just then', async () => {
   const { page, close } = await openBench(null);
   let actions = 0;

@@ -1,6 +1,6 @@
-/** A new fault or event, from the form or from the picture. */
+/** Faults and events added, moved, copied and taken away, from the form or from the picture. */
 import type { ChoiceShape, ListShape } from '../../../../sim/files/index.js';
-import type { Json } from '../../../text/index.js';
+import { duplicated, moved, type Json } from '../../../text/index.js';
 import type { Draft } from '../draft.js';
 import { KINDS } from '../kinds.js';
 import { eventWords, faultWords } from '../words.js';
@@ -43,4 +43,18 @@ export function addThing(draft: Draft, list: ListName, shape: ChoiceShape, kind:
 export function removeThing(draft: Draft, list: ListName, index: number): void {
   draft.put([list, index], undefined);
   chosen.value = null;
+}
+
+/** Moves one to another place, and opens it there. */
+export function moveThing(draft: Draft, list: ListName, index: number, to: number): void {
+  draft.edit(moved(draft.text.value, [list], index, to));
+  chosen.value = { list, index: to };
+}
+
+/** Copies one behind itself, under a name of its own, and opens the copy. */
+export function copyThing(draft: Draft, list: ListName, index: number, name: string): void {
+  draft.edit(duplicated(draft.text.value, [list], index), 'copy');
+  draft.put([list, index + 1, 'name'], freshName(name, draft.json.value), 'copy');
+  draft.part();
+  chosen.value = { list, index: index + 1 };
 }

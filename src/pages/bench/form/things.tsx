@@ -2,13 +2,13 @@
 import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import type { ChoiceShape, ObjectShape } from '../../../../sim/files/index.js';
-import { duplicated, moved, type Json } from '../../../text/index.js';
+import type { Json } from '../../../text/index.js';
 import { Sign } from '../picture/sign.js';
 import { isWritten, timesWords, triggerWords, word, type Written } from '../words.js';
-import { addThing, LISTS, removeThing, type ListName } from './add.js';
+import { addThing, copyThing, LISTS, moveThing, removeThing, type ListName } from './add.js';
 import { Answers } from './answers.js';
 import { problemsIn, valueAt } from './at.js';
-import { freshName, ofKind } from './begin.js';
+import { ofKind } from './begin.js';
 import { Field, Fields } from './fields.js';
 import type { FormProps } from './form.js';
 import { chosen } from './chosen.js';
@@ -21,76 +21,87 @@ interface Props extends FormProps {
 }
 
 export function Things({ draft, list, shape }: Props) {
-  const { by, noun, words } = LISTS[list];
   const place = useRef<HTMLDivElement>(null);
   const told = useSignal('');
   const found = valueAt(draft.json.value, [list]);
   const things: readonly Json[] = Array.isArray(found) ? found : [];
-  const open = chosen.value?.list === list ? chosen.value.index : null;
-  const choose = (index: number | null): void => { chosen.value = index === null ? null : { list, index }; };
   /** The focus follows what was moved, copied or left. */
-  const focus = (index: number): void => queueMicrotask(() => requestAnimationFrame(() => place.current?.querySelectorAll<HTMLElement>('.thing-head')[index]?.focus()));
+  const edited = (at: number, words?: string): void => {
+    if (words !== undefined) told.value = words;
+    queueMicrotask(() => requestAnimationFrame(() => place.current?.querySelectorAll<HTMLElement>('.thing-head')[at]?.focus()));
+  };
   const add = (kind: string): void => {
     const added = addThing(draft, list, shape, kind);
-    if (added === null) return;
-    told.value = `Added: ${added}.`;
-    focus(things.length);
-  };
-  const move = (index: number, to: number): void => {
-    draft.edit(moved(draft.text.value, [list], index, to));
-    choose(to);
-    told.value = `Now ${to + 1} of ${things.length}.`;
-    focus(to);
-  };
-  const copy = (index: number, name: string): void => {
-    draft.edit(duplicated(draft.text.value, [list], index), 'copy');
-    draft.put([list, index + 1, 'name'], freshName(name, draft.json.value), 'copy');
-    draft.part();
-    choose(index + 1);
-    focus(index + 1);
-  };
-  const remove = (index: number): void => {
-    removeThing(draft, list, index);
-    told.value = `Taken away: the ${noun}. Undo brings it back.`;
-    focus(Math.min(index, things.length - 2));
+    if (added !== null) edited(things.length, `Added: ${added}.`);
   };
   return (
     <div ref={place} class="things">
       <ol>
-        {things.map((one, index) => {
-          const thing: Written = isWritten(one) ? one : {};
-          const isOpen = open === index;
-          const name = typeof thing['name'] === 'string' ? thing['name'] : noun;
-          const wrong = problemsIn(draft, [list, index]).length;
-          return (
-            <li key={index} class={isOpen ? 'thing open' : 'thing'}>
-              <button class="thing-head" type="button" aria-expanded={isOpen} onClick={() => choose(isOpen ? null : index)}>
-                <Sign list={list} kind={word(thing[by])} />
-                <span class="thing-words">{words(thing)} <span>{triggerWords(thing['when'])}{timesWords(thing)}</span></span>
-                {wrong > 0 && <span class="thing-wrong">{wrong === 1 ? 'one problem' : `${wrong} problems`}</span>}
-              </button>
-              {isOpen && (
-                <div class="thing-fields">
-                  <One draft={draft} list={list} index={index} shape={shape} thing={thing} />
-                  <div class="thing-tools">
-                    <button class="plain" type="button" disabled={index === 0} onClick={() => move(index, index - 1)}>Move up</button>
-                    <button class="plain" type="button" disabled={index === things.length - 1} onClick={() => move(index, index + 1)}>Move down</button>
-                    <button class="plain" type="button" onClick={() => copy(index, name)}>Duplicate</button>
-                    <button class="plain" type="button" onClick={() => remove(index)}>Take away</button>
-                  </div>
-                </div>
-              )}
-            </li>
-          );
-        })}
+        {things.map((one, index) => <Item key={index} draft={draft} list={list} shape={shape} index={index} count={things.length} thing={isWritten(one) ? one : {}} edited={edited} />)}
       </ol>
-      <div class="thing-add">
-        <select aria-label={noun === 'event' ? 'Add an event' : 'Add a fault'} value="" onChange={({ currentTarget }) => { const kind = currentTarget.value; currentTarget.value = ''; add(kind); }}>
-          <option value="">{noun === 'event' ? 'Add an event …' : 'Add a fault …'}</option>
-          {[...shape.options].map(([kind, option]) => <option key={kind} value={kind}>{kind} – {(option.keys.get(by)?.shape.description ?? '').replace(/\.$/, '')}</option>)}
-        </select>
-      </div>
+      <Adding list={list} shape={shape} add={add} />
       <p class="unseen" role="status">{told.value}</p>
+    </div>
+  );
+}
+
+interface ItemProps extends OneProps {
+  readonly count: number;
+  /** Something was done to the list: which one has the focus now, and what it came to. */
+  readonly edited: (at: number, words?: string) => void;
+}
+
+function Item({ draft, list, shape, index, count, thing, edited }: ItemProps) {
+  const { by, noun, words } = LISTS[list];
+  const isOpen = chosen.value?.list === list && chosen.value.index === index;
+  const name = typeof thing['name'] === 'string' ? thing['name'] : noun;
+  const wrong = problemsIn(draft, [list, index]).length;
+  const move = (to: number): void => {
+    moveThing(draft, list, index, to);
+    edited(to, `Now ${to + 1} of ${count}.`);
+  };
+  const copy = (): void => {
+    copyThing(draft, list, index, name);
+    edited(index + 1);
+  };
+  const remove = (): void => {
+    removeThing(draft, list, index);
+    edited(Math.min(index, count - 2), `Taken away: the ${noun}. Undo brings it back.`);
+  };
+  return (
+    <li class={isOpen ? 'thing open' : 'thing'}>
+      <button class="thing-head" type="button" aria-expanded={isOpen} onClick={() => { chosen.value = isOpen ? null : { list, index }; }}>
+        <Sign list={list} kind={word(thing[by])} />
+        <span class="thing-words">{words(thing)} <span>{triggerWords(thing['when'])}{timesWords(thing)}</span></span>
+        {wrong > 0 && <span class="thing-wrong">{wrong === 1 ? 'one problem' : `${wrong} problems`}</span>}
+      </button>
+      {isOpen && (
+        <div class="thing-fields">
+          <One draft={draft} list={list} index={index} shape={shape} thing={thing} />
+          <div class="thing-tools">
+            <button class="plain" type="button" disabled={index === 0} onClick={() => move(index - 1)}>Move up</button>
+            <button class="plain" type="button" disabled={index === count - 1} onClick={() => move(index + 1)}>Move down</button>
+            <button class="plain" type="button" onClick={copy}>Duplicate</button>
+            <button class="plain" type="button" onClick={remove}>Take away</button>
+          </div>
+        </div>
+      )}
+    </li>
+  );
+}
+
+/** Kinds as choices, each with what it does. */
+const kindsOf = (list: ListName, { options }: ChoiceShape) =>
+  [...options].map(([kind, { keys }]) => <option key={kind} value={kind}>{kind} – {(keys.get(LISTS[list].by)?.shape.description ?? '').replace(/\.$/, '')}</option>);
+
+function Adding({ list, shape, add }: { list: ListName; shape: ChoiceShape; add: (kind: string) => void }) {
+  const words = LISTS[list].noun === 'event' ? 'Add an event' : 'Add a fault';
+  return (
+    <div class="thing-add">
+      <select aria-label={words} value="" onChange={({ currentTarget }) => { const kind = currentTarget.value; currentTarget.value = ''; add(kind); }}>
+        <option value="">{words} …</option>
+        {kindsOf(list, shape)}
+      </select>
     </div>
   );
 }
@@ -125,7 +136,7 @@ function One({ draft, list, index, shape, thing }: OneProps) {
           <span class="field-name" aria-hidden="true">{by === 'kind' ? 'What goes wrong' : 'What happens'}</span>
           <select aria-label={by === 'kind' ? 'What goes wrong' : 'What happens'} value={kind} onChange={({ currentTarget: { value } }) => change(value)}>
             {!shape.options.has(kind) && <option value={kind}>{kind}</option>}
-            {[...shape.options].map(([one, { keys }]) => <option key={one} value={one}>{one} – {(keys.get(by)?.shape.description ?? '').replace(/\.$/, '')}</option>)}
+            {kindsOf(list, shape)}
           </select>
         </div>
         {fields.map(([key, of]) => (key === 'fault'
