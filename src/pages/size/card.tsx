@@ -33,16 +33,9 @@ export function Card({ before, measured, leave }: Props) {
   const long = useSignal((before ?? USUAL) * CARD.longMm);
   const short = useSignal<number | null>(null);
   const bad = useSignal<Match | null>(null);
+  const room = useWidth(box);
   /** The card lies on its side where the page is wide enough for it, and else stands. */
-  const room = useSignal(1000);
-  useEffect(() => {
-    const fit = (): void => { room.value = box.current?.clientWidth ?? 1000; };
-    fit();
-    addEventListener('resize', fit);
-    return () => removeEventListener('resize', fit);
-  }, []);
-
-  const stands = long.value + AROUND > room.value;
+  const stands = long.value + AROUND > room;
   const measuringLong = short.value === null;
   const shortPx = short.value ?? (long.value / CARD.longMm) * CARD.shortMm;
   const w = stands ? shortPx : long.value;
@@ -78,13 +71,7 @@ export function Card({ before, measured, leave }: Props) {
         ? <><strong>1 of 2.</strong> Hold a bank card against the screen, its corner in the drawn corner. Move the {across ? 'right' : 'lower'} edge until it lies under the end of the card.</>
         : <><strong>2 of 2.</strong> Leave the card where it is. Move the {across ? 'right' : 'lower'} edge the same way. It started too far out on purpose: this is the check.</>}</p>
       <div ref={box} class="card-room">
-        <svg class="card-drawn" width={w + AROUND} height={h + AROUND} viewBox={`${-AHEAD} ${-AHEAD} ${w + AROUND} ${h + AROUND}`} aria-hidden="true">
-          <rect class="card-line" width={w} height={h} rx={(CARD_ROUND_MM * w) / (stands ? CARD.shortMm : CARD.longMm)} />
-          <path class="card-corner" d="M-3 40V-3H40" />
-          <path class="card-edge" d={across ? `M${w} -12V${h + 12}` : `M-12 ${h}H${w + 12}`} />
-          <text class="card-name" x={w / 2} y={h / 2 - 6} text-anchor="middle">bank card</text>
-          <text class="card-name" x={w / 2} y={h / 2 + 16} text-anchor="middle">{CARD.longMm.toFixed(2)} × {CARD.shortMm} mm</text>
-        </svg>
+        <Drawn across={across} w={w} h={h} round={(CARD_ROUND_MM * w) / (stands ? CARD.shortMm : CARD.longMm)} />
         <Edge at={outline} name={name} value={value} across={across} w={w} h={h} put={put} />
       </div>
       <div class="card-steps" role="group" aria-label={`Edge of the ${name}`}>
@@ -104,6 +91,29 @@ export function Card({ before, measured, leave }: Props) {
     </div>
   );
 }
+
+/** Width of a box, px; 1000 until it is there. */
+function useWidth(box: RefObject<HTMLElement | null>): number {
+  const width = useSignal(1000);
+  useEffect(() => {
+    const fit = (): void => { width.value = box.current?.clientWidth ?? 1000; };
+    fit();
+    addEventListener('resize', fit);
+    return () => removeEventListener('resize', fit);
+  }, []);
+  return width.value;
+}
+
+/** The outline with the corner that is held and the edge that moves. */
+const Drawn = ({ across, w, h, round }: { across: boolean; w: number; h: number; round: number }) => (
+  <svg class="card-drawn" width={w + AROUND} height={h + AROUND} viewBox={`${-AHEAD} ${-AHEAD} ${w + AROUND} ${h + AROUND}`} aria-hidden="true">
+    <rect class="card-line" width={w} height={h} rx={round} />
+    <path class="card-corner" d="M-3 40V-3H40" />
+    <path class="card-edge" d={across ? `M${w} -12V${h + 12}` : `M-12 ${h}H${w + 12}`} />
+    <text class="card-name" x={w / 2} y={h / 2 - 6} text-anchor="middle">bank card</text>
+    <text class="card-name" x={w / 2} y={h / 2 + 16} text-anchor="middle">{CARD.longMm.toFixed(2)} × {CARD.shortMm} mm</text>
+  </svg>
+);
 
 function wrong(match: Match): string {
   const { off, pxPerMm } = match;
