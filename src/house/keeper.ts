@@ -76,17 +76,9 @@ export function keeper(app: string): Keeper {
       const letGo = hold(about.id);
       // Opened now, so that the record at the end is one write away from being kept.
       void book().catch(() => undefined);
-      const note = (): void => {
-        const draft = running.draft();
-        if (draft === null) return;
-        // A note that cannot be written is no trouble yet: the record at the end will tell.
-        void Promise.all([book(), import('../../sim/index.js')])
-          .then(([made, { MODEL_VERSION }]) => made.note({ about, model: MODEL_VERSION, setting: running.setting, draft, notedMs: Date.now() }))
-          .catch(() => undefined);
-      };
-      const noting = setInterval(note, NOTE_EVERY_MS);
+      const endNotes = noting(running, about, book);
       running.onEnd((record) => {
-        clearInterval(noting);
+        endNotes();
         void keep(record, about).finally(letGo);
       });
       return about.id;
@@ -96,6 +88,20 @@ export function keeper(app: string): Keeper {
       if (about !== undefined) void keep(now, about);
     },
   };
+}
+
+/** Notes how far a run has come, again and again. @returns its end */
+function noting(running: RunningDrill, about: About, book: () => Promise<Book>): () => void {
+  const note = (): void => {
+    const draft = running.draft();
+    if (draft === null) return;
+    // A note that cannot be written is no trouble yet: the record at the end will tell.
+    void Promise.all([book(), import('../../sim/index.js')])
+      .then(([made, { MODEL_VERSION }]) => made.note({ about, model: MODEL_VERSION, setting: running.setting, draft, notedMs: Date.now() }))
+      .catch(() => undefined);
+  };
+  const timer = setInterval(note, NOTE_EVERY_MS);
+  return () => clearInterval(timer);
 }
 
 const lockOf = (id: string): string => `evenhand run ${id}`;

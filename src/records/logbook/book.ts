@@ -76,19 +76,7 @@ export function bookOn(store: Store): Book {
     note: (unfinished) => told(async () => { await store.put('journal', unfinished, unfinished.about.id); }),
     unfinished: () => told(() => store.getAll('journal')),
     forget: (id) => told(() => store.delete('journal', id)),
-    keep: (record, about) => told(async () => {
-      const entry = entryOf(record, about);
-      const work = store.transaction(['entries', 'records', 'journal', 'attempts'], 'readwrite');
-      // The run of a set and its being done are one: a page that dies loses both or none.
-      const attempts = work.objectStore('attempts');
-      const attempt = about.attempt === null ? undefined : await attempts.get(about.attempt);
-      await Promise.all([
-        ...(attempt === undefined ? [] : [attempts.put(withRun(attempt, entry.id, entry.outcome))]),
-        work.objectStore('entries').put(listed(entry)), work.objectStore('records').put(JSON.stringify(record), entry.id),
-        work.objectStore('journal').delete(entry.id), work.done,
-      ]);
-      return entry;
-    }),
+    keep: (record, about) => told(() => keepRun(store, record, about)),
     record: (id) => told(async () => {
       const text = await store.get('records', id);
       return text === undefined ? null : JSON.parse(text) as RunRecord;
@@ -101,14 +89,7 @@ export function bookOn(store: Store): Book {
     count: () => told(() => store.countFromIndex('entries', 'byTime')),
     remove: (ids, nowMs) => change(ids, (entry) => ({ ...entry, removedMs: nowMs })),
     putBack: (ids) => change(ids, (entry) => listed({ ...entry, removedMs: null })),
-    sweepAway: (beforeMs) => told(async () => {
-      const work = store.transaction(['entries', 'records'], 'readwrite');
-      const entries = await work.objectStore('entries').getAll();
-      const old = entries.filter(({ removedMs }) => removedMs !== null && removedMs < beforeMs);
-      await Promise.all(old.flatMap(({ id }) => [work.objectStore('entries').delete(id), work.objectStore('records').delete(id)]));
-      await work.done;
-      return old.length;
-    }),
+    sweepAway: (beforeMs) => told(() => sweep(store, beforeMs)),
     attempts: () => told(async () => (await store.getAll('attempts')).sort((a, b) => b.startedMs - a.startedMs)),
     keepAttempt: (attempt) => told(async () => { await store.put('attempts', attempt); }),
     people: () => told(async () => (await store.getAll('people')).sort((a, b) => a.addedMs - b.addedMs).map(({ name }) => name)),
@@ -125,6 +106,29 @@ export function bookOn(store: Store): Book {
     noteExport: (nowMs) => told(async () => { await store.put('meta', nowMs, 'lastExportMs'); }),
     close: () => store.close(),
   };
+}
+
+async function keepRun(store: Store, record: RunRecord, about: About): Promise<Entry> {
+  const entry = entryOf(record, about);
+  const work = store.transaction(['entries', 'records', 'journal', 'attempts'], 'readwrite');
+  // The run of a set and its being done are one: a page that dies loses both or none.
+  const attempts = work.objectStore('attempts');
+  const attempt = about.attempt === null ? undefined : await attempts.get(about.attempt);
+  await Promise.all([
+    ...(attempt === undefined ? [] : [attempts.put(withRun(attempt, entry.id, entry.outcome))]),
+    work.objectStore('entries').put(listed(entry)), work.objectStore('records').put(JSON.stringify(record), entry.id),
+    work.objectStore('journal').delete(entry.id), work.done,
+  ]);
+  return entry;
+}
+
+async function sweep(store: Store, beforeMs: number): Promise<number> {
+  const work = store.transaction(['entries', 'records'], 'readwrite');
+  const entries = await work.objectStore('entries').getAll();
+  const old = entries.filter(({ removedMs }) => removedMs !== null && removedMs < beforeMs);
+  await Promise.all(old.flatMap(({ id }) => [work.objectStore('entries').delete(id), work.objectStore('records').delete(id)]));
+  await work.done;
+  return old.length;
 }
 
 /** Reads on in the index of person and outcome until the page is full; one entry more than asked for tells whether there is more. */
