@@ -39,6 +39,16 @@ describe.each(['DEVELOPERS.md', 'README.md'])('%s', (name) => {
   });
 });
 
+/** Whole numbers from 20 to 99 in words. */
+function inWords(count: number): string {
+  const tens = ['twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'][Math.floor(count / 10) - 2];
+  return [tens, ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'][count % 10 - 1]].filter((word) => word !== undefined).join('-');
+}
+
+test('README counts the drills', () => {
+  expect(read('README.md')).toContain(`flies ${inWords(files.filter((file) => /^scenarios\/drills\/.*\.json$/.test(file)).length)} drills`);
+});
+
 test('a recipe for a file that was renamed is found', () => {
   expect(pathsOf('its shape in `sim/files/fualt.ts`, words in `src/pages/desk/{words,owtside}.ts`').filter((path) => !isThere(path))).toEqual(['sim/files/fualt.ts', 'src/pages/desk/owtside.ts']);
 });

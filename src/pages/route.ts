@@ -1,15 +1,17 @@
 /** Addresses of the pages, in the fragment and opaque: a drill is a number, and nothing in the address tells what it holds. */
 
+/** Pages that their name alone leads to. */
+const PLAIN = {
+  choose: '', debrief: 'debrief', settings: 'settings', size: 'size', switches: 'switches', timing: 'timing', logbook: 'logbook', person: 'person', plan: 'plan',
+  desk: 'desk', practice: 'practice', 'practice-run': 'practice/run', courses: 'course', class: 'class',
+} as const;
+type Plain = keyof typeof PLAIN;
+const PLAIN_PAGES = Object.keys(PLAIN) as Plain[];
+
 export type Route =
-  | { readonly page: 'choose' }
+  | { readonly page: Plain }
   | { readonly page: 'brief' | 'run' | 'say' | 'drill-plan'; readonly number: number; readonly seed: number | null }
   | { readonly page: 'set' | 'set-run' | 'set-say'; readonly number: number }
-  | { readonly page: 'practice' | 'practice-run' }
-  | { readonly page: 'debrief' }
-  | { readonly page: 'settings' | 'size' | 'switches' | 'timing' }
-  | { readonly page: 'logbook' }
-  | { readonly page: 'person' }
-  | { readonly page: 'plan' | 'desk' }
   /** `link`: a document that came in the address itself. */
   | { readonly page: 'bench'; readonly link: string | null }
   /** A run that was written on a bench: handed on under an opaque id, or in the address itself. */
@@ -17,7 +19,6 @@ export type Route =
   | { readonly page: 'own-link'; readonly code: string }
   /** A section or an entry of help; null for its beginning. */
   | { readonly page: 'help'; readonly at: string | null }
-  | { readonly page: 'courses' | 'class' }
   | { readonly page: 'course'; readonly course: number }
   /** A step of a course that is a drill. */
   | { readonly page: 'step' | 'step-run' | 'step-say' | 'step-plan'; readonly course: number; readonly step: number }
@@ -30,24 +31,14 @@ const STEPS: Readonly<Record<string, 'brief' | 'run' | 'say' | 'drill-plan'>> = 
 
 export function routeOf(fragment: string): Route {
   const [path = '', query = ''] = fragment.replace(/^#\/?/, '').split('?', 2);
-  if (path === '') return { page: 'choose' };
-  if (path === 'debrief') return { page: 'debrief' };
-  if (path === 'settings') return { page: 'settings' };
-  if (path === 'size' || path === 'switches' || path === 'timing') return { page: path };
-  if (path === 'logbook') return { page: 'logbook' };
-  if (path === 'practice') return { page: 'practice' };
-  if (path === 'practice/run') return { page: 'practice-run' };
-  if (path === 'person') return { page: 'person' };
+  const plain = PLAIN_PAGES.find((page) => PLAIN[page] === path);
+  if (plain !== undefined) return { page: plain };
   if (path === 'help') return { page: 'help', at: new URLSearchParams(query).get('k') };
-  if (path === 'plan') return { page: 'plan' };
-  if (path === 'desk') return { page: 'desk' };
   if (path === 'bench') return { page: 'bench', link: new URLSearchParams(query).get('s') };
   if (path === 'own') return { page: 'own-link', code: new URLSearchParams(query).get('s') ?? '' };
   const own = /^own\/([0-9a-f]{32})(?:\/(\w+))?$/.exec(path);
   const flown = own === null ? undefined : OWN_STEPS[own[2] ?? ''];
   if (own !== null && flown !== undefined) return { page: flown, id: own[1] as string };
-  if (path === 'class') return { page: 'class' };
-  if (path === 'course') return { page: 'courses' };
   const course = /^course\/([1-9]\d{0,3})(?:\/([1-9]\d?)(?:\/(\w+))?)?$/.exec(path);
   const stage = course === null ? undefined : COURSE_STEPS[course[3] ?? ''];
   if (course !== null && course[2] === undefined) return { page: 'course', course: Number(course[1]) };
@@ -67,8 +58,6 @@ function seedOf(query: string): number | null {
   return text !== null && /^\d{1,10}$/.test(text) && Number(text) <= 0xffffffff ? Number(text) : null;
 }
 
-const DEVICES = { size: '#/size', switches: '#/switches', timing: '#/timing' } as const;
-const PLAIN = { choose: '#/', debrief: '#/debrief', settings: '#/settings', ...DEVICES, logbook: '#/logbook', person: '#/person', plan: '#/plan', desk: '#/desk', practice: '#/practice', courses: '#/course', class: '#/class', 'practice-run': '#/practice/run' } as const;
 const BEHIND = { step: '', 'step-run': '/run', 'step-say': '/say', 'step-plan': '/plan', own: '', 'own-run': '/run', 'own-say': '/say', 'own-plan': '/plan', set: '', 'set-run': '/run', 'set-say': '/say', brief: '', run: '/run', say: '/say', 'drill-plan': '/plan' } as const;
 
 export function fragmentOf(route: Exclude<Route, { page: 'nowhere' }>): string {
@@ -78,7 +67,7 @@ export function fragmentOf(route: Exclude<Route, { page: 'nowhere' }>): string {
   if ('id' in route) return `#/own/${route.id}${BEHIND[route.page]}`;
   if ('step' in route) return `#/course/${route.course}/${route.step}${BEHIND[route.page]}`;
   if ('course' in route) return `#/course/${route.course}`;
-  if (!('number' in route)) return PLAIN[route.page];
+  if (!('number' in route)) return `#/${PLAIN[route.page]}`;
   if (!('seed' in route)) return `#/set/${route.number}${BEHIND[route.page]}`;
   return `#/drill/${route.number}${BEHIND[route.page]}${route.seed === null ? '' : `?seed=${route.seed}`}`;
 }

@@ -99,26 +99,15 @@ export interface Choices {
 
 export const DEFAULT_CHOICES: Choices = { look: 'system', letters: true, bindings: {}, latchedHold: false, spokenPointers: false, deskMayJoin: true, muted: false, volume: DEFAULT_VOLUME, size: AS_IT_COMES, pads: {}, timing: null };
 
-export const choicesNow = (): Choices => ({
-  look: look.value, letters: letters.value, bindings: bindings.value, latchedHold: latchedHold.value, spokenPointers: spokenPointers.value, deskMayJoin: deskMayJoin.value,
-  muted: muted.value, volume: volume.value, size: size.value, pads: pads.value, timing: timing.value,
-});
+/** Where each choice stands: what Undo takes back. */
+const STANDS: { readonly [K in keyof Choices]: Signal<Choices[K]> } = { look, letters, bindings, latchedHold, spokenPointers, deskMayJoin, muted, volume, size, pads, timing };
+const NAMES = Object.keys(STANDS) as (keyof Choices)[];
 
-export function setChoices(to: Choices): void {
-  batch(() => {
-    look.value = to.look;
-    letters.value = to.letters;
-    bindings.value = to.bindings;
-    latchedHold.value = to.latchedHold;
-    spokenPointers.value = to.spokenPointers;
-    deskMayJoin.value = to.deskMayJoin;
-    muted.value = to.muted;
-    volume.value = to.volume;
-    size.value = to.size;
-    pads.value = to.pads;
-    timing.value = to.timing;
-  });
-}
+const stand = <K extends keyof Choices>(name: K, to: Choices): void => { STANDS[name].value = to[name]; };
+
+export const choicesNow = (): Choices => Object.fromEntries(NAMES.map((name) => [name, STANDS[name].value])) as unknown as Choices;
+
+export const setChoices = (to: Choices): void => batch(() => { for (const name of NAMES) stand(name, to); });
 
 /** Loudness of the page as it is heard, 0 to 1. */
 export const loudness = (): number => (muted.value ? 0 : volume.value);

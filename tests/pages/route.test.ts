@@ -23,6 +23,12 @@ test('addresses', () => {
   expect(routeOf(fragmentOf({ page: 'own-link', code: 'Az09-_' }))).toEqual({ page: 'own-link', code: 'Az09-_' });
 });
 
+test('a page that its name leads to is read back from it', () => {
+  for (const page of ['choose', 'debrief', 'settings', 'size', 'switches', 'timing', 'logbook', 'person', 'plan', 'desk', 'practice', 'practice-run', 'courses', 'class'] as const) expect(routeOf(fragmentOf({ page })), page).toEqual({ page });
+  expect(fragmentOf({ page: 'choose' })).toBe('#/');
+  expect(fragmentOf({ page: 'practice-run' })).toBe('#/practice/run');
+});
+
 test.each(['#/drill/0', '#/drill/x', '#/drill/1/end', '#/nothing', '#/drill/1/run/more', '#/drill/99999', '#/course/0', '#/course/1/0', '#/course/1/1/end', '#/course/x', '#/own/0123', '#/own/0123456789ABCDEF0123456789abcdef', '#/own/0123456789abcdef0123456789abcdef/end'])('%s is no page', (fragment) => {
   expect(routeOf(fragment)).toEqual({ page: 'nowhere' });
 });

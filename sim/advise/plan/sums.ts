@@ -12,6 +12,7 @@ const whole = (value: number): string => n(value).replace(/\B(?=(\d{3})+$)/g, ' 
 export function sumOf(plan: Plan, id: PlanItemId, order: Order): string {
   const { fuel, distance, request, steps, speeds } = plan;
   const ice = speeds.iceKt > 0 ? ` + ${n(speeds.iceKt)} ice` : '';
+  if (isManoeuvre(id)) return manoeuvreWords(plan, Number(id.slice('manoeuvre-'.length)), ice);
   switch (id) {
     case 'referenceKt': return `${speeds.referenceFactor} x stall ${n(plan.landing.stallKt, 1)}${ice} = ${n(plan.landing.referenceKt, 1)} kt${request.additiveKt > 0 ? `; approach at ${plan.approachKt} with ${n(request.additiveKt)} of your own` : ''}`;
     case 'order': return (['gearFirst', 'settingFirst'] as const).map((one) => `${one === 'gearFirst' ? 'gear first' : 'setting first'}: ${hornWords(plan.horn, one)}`).join('; ');
@@ -27,9 +28,10 @@ export function sumOf(plan: Plan, id: PlanItemId, order: Order): string {
     case 'commit': return commitWords(plan);
     case 'failed': return plan.pressure.systems.map(({ name, state, instead }) => `${name}: ${state}, ${instead}`).join('; ');
     case 'terrain': return plan.terrain ? `landed with ${plan.landing.name}, short of the last setting: the alert takes that for forgotten flaps` : 'landed with the last setting: nothing to inhibit';
-    default: return manoeuvreWords(plan, Number(id.slice('manoeuvre-'.length)), ice);
   }
 }
+
+const isManoeuvre = (id: PlanItemId): id is `manoeuvre-${number}` => id.startsWith('manoeuvre-');
 
 const windWords = (kt: number): string => (kt === 0 ? 'calm' : `${n(Math.abs(kt))} kt ${kt > 0 ? 'head' : 'tail'}`);
 

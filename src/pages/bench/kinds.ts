@@ -1,4 +1,4 @@
-/** The kinds of files that the bench writes. A further kind is a row here, and its panel in `bench.tsx`. */
+/** The kinds of files that the bench writes. A further kind is a row here, and its panels in `write.tsx`. */
 import {
   type Airframe, FILE_SCHEMAS, type Scenario, type SetFile, type Shape, shapeOf, type TraineeFile,
 } from '../../../sim/files/index.js';

@@ -25,13 +25,16 @@ interface Props {
 }
 
 const FRESH: Kept = { planned: BLANK, settled: [], given: null };
-const GROUPS: readonly (readonly [title: string, holds: (item: PlanItem) => boolean])[] = [
-  ['Speeds', ({ id }) => id.startsWith('manoeuvre-') || id === 'referenceKt'],
-  ['Gear and horn', ({ id }) => id === 'order' || id === 'horn'],
-  ['The drive', ({ id }) => id === 'motorOnS' || id === 'rest' || id === 'totalS'],
-  ['The way, the fuel, the landing', ({ id }) => ['startByNm', 'descentFtPerMin', 'continueKg', 'divertKg', 'longerPct'].includes(id)],
-  ['Before the first touch', ({ id }) => id === 'commit' || id === 'failed' || id === 'terrain'],
-];
+const GROUPS = ['Speeds', 'Gear and horn', 'The drive', 'The way, the fuel, the landing', 'Before the first touch'] as const;
+type Group = (typeof GROUPS)[number];
+const GROUP_OF: Readonly<Record<Exclude<PlanItem['id'], `manoeuvre-${number}`>, Group>> = {
+  referenceKt: 'Speeds', order: 'Gear and horn', horn: 'Gear and horn', motorOnS: 'The drive', rest: 'The drive', totalS: 'The drive',
+  startByNm: 'The way, the fuel, the landing', descentFtPerMin: 'The way, the fuel, the landing', continueKg: 'The way, the fuel, the landing',
+  divertKg: 'The way, the fuel, the landing', longerPct: 'The way, the fuel, the landing',
+  commit: 'Before the first touch', failed: 'Before the first touch', terrain: 'Before the first touch',
+};
+/** A manoeuvre speed is a speed. */
+const groupOf = (id: string): Group => (Object.hasOwn(GROUP_OF, id) ? GROUP_OF[id as keyof typeof GROUP_OF] : 'Speeds');
 
 export function PlanPage({ house, of, name, back }: Props) {
   const first = useSignal<PlanRequest | null | undefined>(undefined);
@@ -95,11 +98,11 @@ export function PlanPage({ house, of, name, back }: Props) {
         {plan.value !== null && (
           <>
             {!plan.value.whole && <p class="note" role="status"><span>As it stands this does not end well: the drive never comes to the setting, or the runway comes first. Figures that hang on it have no right value.</span></p>}
-            {GROUPS.map(([group, holds]) => (
+            {GROUPS.map((group) => (
               <section key={group} class="plan-group">
                 <h2 class="ruled">{group}</h2>
                 <ul>
-                  {items.filter(holds).map((item) => (
+                  {items.filter(({ id }) => groupOf(id) === group).map((item) => (
                     <Entry
                       key={`${asked} ${item.id}`} item={item} planned={planned} settled={settled.includes(item.id)}
                       enter={(id, value) => put({ planned: withEntered(planned, id, value) })} check={(id) => check([id])} show={(one) => show([one])}
