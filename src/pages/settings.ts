@@ -103,11 +103,11 @@ export const DEFAULT_CHOICES: Choices = { look: 'system', letters: true, binding
 const STANDS: { readonly [K in keyof Choices]: Signal<Choices[K]> } = { look, letters, bindings, latchedHold, spokenPointers, deskMayJoin, muted, volume, size, pads, timing };
 const NAMES = Object.keys(STANDS) as (keyof Choices)[];
 
-const stand = <K extends keyof Choices>(name: K, to: Choices): void => { STANDS[name].value = to[name]; };
+const stand = <K extends keyof Choices>(name: K, value: Choices[K]): void => { STANDS[name].value = value; };
 
 export const choicesNow = (): Choices => Object.fromEntries(NAMES.map((name) => [name, STANDS[name].value])) as unknown as Choices;
 
-export const setChoices = (to: Choices): void => batch(() => { for (const name of NAMES) stand(name, to); });
+export const setChoices = (to: Choices): void => batch(() => { for (const name of NAMES) stand(name, to[name]); });
 
 /** Loudness of the page as it is heard, 0 to 1. */
 export const loudness = (): number => (muted.value ? 0 : volume.value);
