@@ -79,6 +79,11 @@ describe('otherwise', () => {
     expect(commands.some(({ do: what }) => what === 'setThrust')).toBe(true);
     expect(flight.outcome).toBe('completed');
   });
+  it('in a hurry, tries the normal drive with the lever, and opens the guard six seconds behind', () => {
+    const { commands } = flown({ mainDrive: 'works', start: { guard: 'closed', flapLeverDeg: 4 }, events: [{ when: { atS: 0 }, do: 'loseMainDrive' }] }, 'hasty');
+    expect(acts(commands).slice(0, 3)).toEqual(['setFlapLever', 'openGuard', 'arm']);
+    expect(when(commands, 'openGuard') - when(commands, 'setFlapLever')).toBeCloseTo(6, 9);
+  });
   it('answers a callout rightly, three seconds behind', () => {
     const { commands } = flown({ events: [{ do: 'callout', text: 'Traffic?', answers: ['left', 'right'], right: 'left', withinS: 10, when: { atS: 20 } }] });
     expect(commands.find(({ do: what }) => what === 'answer')).toMatchObject({ text: 'left', tick: 2301 });
