@@ -1,6 +1,7 @@
 /** What a desk left in the record of a live run: its acts in order of time, and the instructor's grade beside what the machine found. */
 import type { DeskAct, RunRecord } from '../../../sim/files/index.js';
 import type { ProcedureItem } from '../../../sim/index.js';
+import { asks } from '../../../sim/score/asking.js';
 import type { Facts } from '../debrief/facts.js';
 import type { Moment } from '../debrief/moments.js';
 import { ITEM_WORDS } from '../debrief/proofs.js';
@@ -20,15 +21,12 @@ export interface DeskTold {
   readonly isCallout: boolean;
 }
 
-/** What asks something of the trainee: the run says itself what came of it. */
-const ASKING: readonly DeskAct['do'][] = ['callout', 'clearHeading', 'clearAltitude', 'caution'];
-
 /** Acts of desks, in the order in which they came into force. */
 export const deskTold = ({ commands }: Pick<RunRecord, 'commands'>): DeskTold[] => commands.filter(({ rank }) => rank === 1).map((command): DeskTold => {
   const act = command as unknown as DeskAct & { readonly tick: number; readonly by?: string };
   return {
     atS: act.tick / 100, by: act.by ?? '', words: act.do === 'remark' ? act.label : actWords(act), more: act.do === 'remark' ? act.text ?? null : null,
-    kind: act.do === 'remark' || act.do === 'prompted' ? act.do : 'act', isCallout: ASKING.includes(act.do),
+    kind: act.do === 'remark' || act.do === 'prompted' ? act.do : 'act', isCallout: asks(act),
   };
 }).sort((a, b) => a.atS - b.atS);
 

@@ -2,8 +2,9 @@
 import { describe, expect, test } from 'vitest';
 import { eventSchema } from '../../../sim/files/event.js';
 import { faultSchema } from '../../../sim/files/fault.js';
-import { FILE_SCHEMAS, keyTable, shapeOf, type FileKind, type Schema } from '../../../sim/files/index.js';
+import { FILE_SCHEMAS, keyTable, ready, shapeOf, type FileKind, type Schema } from '../../../sim/files/index.js';
 import { triggerSchema } from '../../../sim/files/trigger.js';
+import { expand } from '../../../sim/index.js';
 import { hasWords, placeOf, sections } from '../../../src/pages/help/entries.js';
 import { EVENT_EXAMPLES, FAULT_EXAMPLES, KEY_EXAMPLES, TRIGGER_EXAMPLES } from '../../../src/pages/help/examples.js';
 import { COMMANDS, PAGES } from '../../../src/pages/help/guide.js';
@@ -12,7 +13,7 @@ import { main } from '../../../src/cli/program.js';
 import { PLACES } from '../../../src/pages/places.js';
 import { OUTCOME_WORDS } from '../../../src/pages/words.js';
 import { readScenario } from '../../../src/text/index.js';
-import { lookup } from '../../files/shipped.js';
+import { airframeA, lookup } from '../../files/shipped.js';
 
 const wordsOf = (schema: Schema): string[] => { const shape = shapeOf(schema as never); return shape.kind === 'choice' ? [...shape.options.keys()] : shape.kind === 'object' ? [...shape.keys.keys()] : []; };
 const FIRST = '{ "name": "first", "kind": "lag", "side": "left", "ratio": 0.5, "when": { "atS": 1 } }';
@@ -32,7 +33,9 @@ describe('examples', () => {
     expect(text).toContain(`"kind": "${kind}"`);
   });
   test.each(Object.entries(TRIGGER_EXAMPLES))('trigger %s', (key, { text }) => {
-    expect(problems(file([FIRST, dead(text)], []))).toEqual([]);
+    const read = readScenario(file([FIRST, dead(text)], []), 'example', lookup);
+    if (!read.ok) throw new Error(JSON.stringify(read.problems));
+    expect(() => expand(ready(read.value, airframeA), airframeA, 1)).not.toThrow();
     expect(text).toContain(`"${key}"`);
   });
   test.each(Object.entries(EVENT_EXAMPLES))('event %s', (word, { text }) => {

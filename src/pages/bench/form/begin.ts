@@ -1,5 +1,5 @@
 /** What a new fault, event or trigger begins with: sound values that suit the scenario, to be changed from there. */
-import type { ObjectShape, Shape } from '../../../../sim/files/index.js';
+import type { kindOfTrigger, ObjectShape, Shape } from '../../../../sim/files/index.js';
 import { CLEARABLE } from '../../../../sim/index.js';
 import type { Json } from '../../../text/index.js';
 import { isWritten, type Written } from '../words.js';
@@ -53,12 +53,13 @@ export function beginOf(shape: Shape): Json {
   }
 }
 
+export type TriggerKind = ReturnType<typeof kindOfTrigger>;
+
 /** Kinds of triggers with what each begins as. */
 export const TRIGGERS = {
   atS: 'at a time', flapDeg: 'the drive passes', speedKt: 'the speed passes', altitudeFt: 'the height passes', heldS: 'drive held for',
   after: 'behind another', hazardPerS: 'by chance', all: 'all of', any: 'one of',
-} as const;
-export type TriggerKind = keyof typeof TRIGGERS;
+} as const satisfies Readonly<Record<TriggerKind, string>>;
 
 export const kindIn = (when: Written): TriggerKind | null => (Object.keys(TRIGGERS) as TriggerKind[]).find((kind) => when[kind] !== undefined) ?? null;
 
