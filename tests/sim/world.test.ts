@@ -1,7 +1,7 @@
 /** What must always hold of a world, whatever hands and faults do. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Act } from '../../sim/files/index.js';
+import type { Act, Fault } from '../../sim/files/index.js';
 import { advance, expand, numberOf, restore, run, snapshot, STATE_KEYS, type Command, type State, type StateKey, type World } from '../../sim/index.js';
 import { authorityNow } from '../../sim/score/facts.js';
 import { AIRFRAME, scenario } from './bench.js';
@@ -17,20 +17,13 @@ const SECONDS = 40;
 const log = fc.array(fc.record({ act: fc.constantFrom(...ACTS), tick: fc.integer({ min: 0, max: SECONDS * 100 - 1 }) }), { maxLength: 30 })
   .map((list): Command[] => list.sort((a, b) => a.tick - b.tick).map(({ act, tick }, seq) => ({ ...act, tick, rank: 2, seq }) as Command));
 
-type Kind = 'none' | 'disconnect' | 'lag' | 'jam' | 'slip' | 'blowback' | 'stuck' | 'bias' | 'drift';
-const fault = (kind: Kind, side: 'left' | 'right'): object[] => {
-  const common = { name: 'f', side, when: { heldS: 3 } };
-  switch (kind) {
-    case 'none': return [];
-    case 'lag': return [{ ...common, kind, ratio: 0.4 }];
-    case 'slip': return [{ ...common, kind, ratio: 0, periodS: 6, onS: 3 }];
-    case 'stuck': return [{ ...common, kind: 'pointer', mode: 'stuck' }];
-    case 'bias': return [{ ...common, kind: 'pointer', mode: 'bias', biasDeg: 1.5 }];
-    case 'drift': return [{ ...common, kind: 'pointer', mode: 'drift', driftDegPerS: 0.1 }];
-    default: return [{ ...common, kind }];
-  }
+type Kind = 'none' | Exclude<Extract<Fault, { side: string }>['kind'], 'pointer'> | 'stuck' | 'bias' | 'drift';
+const MORE: Readonly<Record<Kind, object | null>> = {
+  none: null, disconnect: {}, lag: { ratio: 0.4 }, jam: {}, slip: { ratio: 0, periodS: 6, onS: 3 }, blowback: {}, stuck: { kind: 'pointer', mode: 'stuck' },
+  bias: { kind: 'pointer', mode: 'bias', biasDeg: 1.5 }, drift: { kind: 'pointer', mode: 'drift', driftDegPerS: 0.1 },
 };
-const KINDS: readonly Kind[] = ['none', 'disconnect', 'lag', 'jam', 'slip', 'blowback', 'stuck', 'bias', 'drift'];
+const fault = (kind: Kind, side: 'left' | 'right'): object[] => (MORE[kind] === null ? [] : [{ name: 'f', kind, side, when: { heldS: 3 }, ...MORE[kind] }]);
+const KINDS = Object.keys(MORE) as Kind[];
 const kinds = fc.constantFrom(...KINDS);
 
 const worldOf = (kind: Kind, side: 'left' | 'right' = 'right'): World =>

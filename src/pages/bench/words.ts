@@ -1,4 +1,5 @@
 /** Triggers, faults and events as sentences. They read whatever stands in a text, right or wrong, so nothing is sure to be there. */
+import type { Fault, ScenarioEvent } from '../../../sim/files/index.js';
 import type { Json } from '../../text/index.js';
 
 /** A part of a file as it is written. */
@@ -72,7 +73,7 @@ const POINTERS: Readonly<Record<string, (fault: Written) => string>> = {
   stuck: () => 'sticks', bias: ({ biasDeg }) => `jumps by ${figure(biasDeg)} deg`, drift: ({ driftDegPerS }) => `drifts by ${figure(driftDegPerS)} deg/s`,
 };
 
-const FAULTS: Readonly<Record<string, (fault: Written) => string>> = {
+const FAULTS: Readonly<Record<Fault['kind'], (fault: Written) => string>> = {
   disconnect: (fault) => `${sideOf(fault)} stops while the other goes on`,
   lag: (fault) => (typeof fault['ratio'] === 'number' && fault['ratio'] < 0 ? `${sideOf(fault)} is driven back at ${-fault['ratio']} of the rate` : `${sideOf(fault)} lags at ${figure(fault['ratio'])} of the rate`),
   jam: (fault) => `${sideOf(fault)} jams, then its link shears`,
@@ -86,7 +87,7 @@ const FAULTS: Readonly<Record<string, (fault: Written) => string>> = {
   leadingEdge: (fault) => `The leading edge stops at ${figure(fault['stopsAt'])} of its travel`,
 };
 
-const EVENTS: Readonly<Record<string, (event: Written) => string>> = {
+const EVENTS: Readonly<Record<ScenarioEvent['do'], (event: Written) => string>> = {
   descend: (event) => `Descends to ${figure(event['toFt'])} ft on ${figure(event['pathDeg'])} deg`,
   level: () => 'Levels off',
   selectSpeed: (event) => `Selects ${figure(event['speedKt'])} kt`,
@@ -110,8 +111,10 @@ export function timesWords({ times, everyS }: Written): string {
   return everyS === undefined ? `, ${figure(times)} times at most` : `, ${figure(times)} times at most, every ${figure(everyS)} s`;
 }
 
+const of = (all: Readonly<Record<string, (written: Written) => string>>, kind: string) => (Object.hasOwn(all, kind) ? all[kind] : undefined);
+
 /** What a fault does, without its trigger. A kind without words of its own is named. */
-export const faultWords = (fault: Written): string => FAULTS[word(fault['kind'])]?.(fault) ?? word(fault['kind']);
+export const faultWords = (fault: Written): string => of(FAULTS, word(fault['kind']))?.(fault) ?? word(fault['kind']);
 
 /** What an event does, without its trigger. */
-export const eventWords = (event: Written): string => EVENTS[word(event['do'])]?.(event) ?? word(event['do']);
+export const eventWords = (event: Written): string => of(EVENTS, word(event['do']))?.(event) ?? word(event['do']);

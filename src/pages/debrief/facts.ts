@@ -56,22 +56,25 @@ export function isArrival(facts: Facts, scenario: Scenario): boolean {
   return releaseS !== null && eventsOf(facts, 'setting').some(({ deg, atS }) => deg === last && Math.abs(atS - releaseS) < 0.02);
 }
 
-/** A fault of the drive or the leading edge that acted, with the time from which it could be noticed. */
+/** A fault of the drive or the leading edge, and of no side. */
+type Failing = Exclude<Fault, { readonly side: string }>;
+
+/** One that acted, with the time from which it could be noticed. */
 export interface Failure {
-  readonly kind: 'dead' | 'quits' | 'slow' | 'runsOn' | 'leadingEdge';
+  readonly kind: Failing['kind'];
   readonly fault: Fault;
   readonly actedS: number;
   /** First time it made a difference, s; null for never. */
   readonly showedS: number | null;
 }
 
-const isFailure = (kind: Fault['kind']): kind is Failure['kind'] => ['dead', 'quits', 'slow', 'runsOn', 'leadingEdge'].includes(kind);
+const isFailing = (fault: Fault): fault is Failing => !('side' in fault);
 
 /** Failures of the drive and the leading edge, in the order in which they acted. */
 export function failures(facts: Facts, { faults }: Pick<RunRecord['scenario'], 'faults'>): Failure[] {
   return eventsOf(facts, 'fault').flatMap(({ name, atS }) => {
     const fault = faults.find((one) => one.name === name);
-    return fault === undefined || !isFailure(fault.kind) ? [] : [{ kind: fault.kind, fault, actedS: atS, showedS: showed(facts, fault.kind, atS) }];
+    return fault === undefined || !isFailing(fault) ? [] : [{ kind: fault.kind, fault, actedS: atS, showedS: showed(facts, fault.kind, atS) }];
   });
 }
 

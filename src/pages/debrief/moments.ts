@@ -1,5 +1,5 @@
 /** The moments of a run that its charts mark, each with a word and a sign of its own: shape and word, never colour. */
-import { failures, isArrival, type Facts } from './facts.js';
+import { failures, isArrival, type Facts, type Failure } from './facts.js';
 import { deskMoments } from '../desk/told.js';
 import type { Airframe, RunRecord } from '../../../sim/files/index.js';
 import type { RunEvent } from '../../../sim/index.js';
@@ -50,7 +50,7 @@ const WORDS: Readonly<Partial<Record<RunEvent['what'], Omit<Moment, 'atS'>>>> = 
 
 const TOLD: Readonly<Record<Facts['told'][number]['kind'], Pick<Moment, 'word' | 'rank'>>> = { message: { word: 'message', rank: 3 }, tellGoAround: { word: 'told to go around', rank: 2 } };
 
-const FAILED = { dead: 'drive dead', quits: 'drive quits', slow: 'drive slow', runsOn: 'runs on', leadingEdge: 'leading edge short' } as const;
+const FAILED: Readonly<Record<Failure['kind'], string>> = { dead: 'drive dead', quits: 'drive quits', slow: 'drive slow', runsOn: 'runs on', leadingEdge: 'leading edge short' };
 
 /** All of them in the order of time. */
 export function momentsOf(facts: Facts, { scenario, airframe, commands = [] }: Pick<RunRecord, 'scenario' | 'airframe'> & Partial<Pick<RunRecord, 'commands'>>): Moment[] {

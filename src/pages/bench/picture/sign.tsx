@@ -1,11 +1,14 @@
 /** A fault or an event as a mark: kinds are told apart by shape, faults are filled and events open. */
+import type { Fault, ScenarioEvent } from '../../../../sim/files/index.js';
 import type { ListName } from '../form/add.js';
 
 const SIDE = 'M0 -7L7 6H-7Z';
 const POINTER = 'M-7 -5H2L8 0L2 5H-7Z';
 const DRIVE = 'M-6 -6H6V6H-6Z';
 
-const SHAPES: Readonly<Record<string, string>> = {
+type Kind = Fault['kind'] | ScenarioEvent['do'];
+
+const SHAPES: Readonly<Record<Kind, string>> = {
   disconnect: SIDE, lag: 'M-8 6L0 -7V6Z', jam: 'M-6 -6H6L-6 6H6Z', slip: 'M-8 6L-4 -6L0 6L4 -6L8 6Z', blowback: 'M0 7L7 -6H-7Z', pointer: POINTER,
   dead: DRIVE, quits: DRIVE, slow: 'M-7 -4H7V4H-7Z', runsOn: 'M-7 -6L0 0L-7 6ZM0 -6L7 0L0 6Z', leadingEdge: 'M-7 6A13 13 0 0 1 7 -6V6Z',
   descend: 'M-7 -6L7 6M7 -1V6H0', level: 'M-8 0H8', selectSpeed: 'M-7 4A7.5 7.5 0 1 1 7 4M0 1L4 -4', failEngine: 'M-6 -6L6 6M6 -6L-6 6',
@@ -14,7 +17,7 @@ const SHAPES: Readonly<Record<string, string>> = {
 };
 
 /** The outline of a kind, about the origin, some 16 px wide. */
-export const outline = (kind: string): string => SHAPES[kind] ?? 'M0 -7L7 0L0 7L-7 0Z';
+export const outline = (kind: string): string => (Object.hasOwn(SHAPES, kind) ? SHAPES[kind as Kind] : 'M0 -7L7 0L0 7L-7 0Z');
 
 export const Sign = ({ list, kind }: { readonly list: ListName; readonly kind: string }) => (
   <svg class={`thing-sign ${list}`} viewBox="-10 -10 20 20" width="20" height="20" aria-hidden="true"><path d={outline(kind)} /></svg>
