@@ -156,6 +156,10 @@ export async function everywhere(options: OpenOptions, look: Look): Promise<void
   await page.getByRole('button', { name: 'Save record' }).waitFor();
   await page.locator('.figures').waitFor();
   await look(page, 'debrief');
+  await page.getByRole('button', { name: /^As flown/ }).click();
+  await page.locator('.replay-whole canvas').waitFor();
+  await look(page, 'run, as flown');
+  await page.keyboard.press('Escape');
   await page.goto(`${appUrl()}#/logbook`);
   await page.getByRole('heading', { level: 1 }).waitFor();
   await look(page, 'logbook');

@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { timelineOf } from '../../sim/index.js';
 import { momentsOf } from '../../src/pages/debrief/moments.js';
 import { FAULTS_OF_THE_JOB, flown, type FlownRun } from '../pages/flown.js';
-import { axe } from './drilling.js';
+import { axe, flyOut } from './drilling.js';
 import { openApp } from './harness.js';
 
 async function openRecord(page: Page, { record }: FlownRun): Promise<void> {
@@ -101,6 +101,36 @@ test('it never plays by itself; played it goes on at its rate, pauses where it i
   expect(await at(page)).toBeLessThan(timeline.endTick);
   await close();
 }, 60_000);
+
+test('as flown: over the whole window, led by the same controls, and back where it was', async () => {
+  const { page, close } = await openApp('#/drill/1?seed=3');
+  await flyOut(page);
+  await page.getByText('Not sure').click();
+  await page.getByRole('button', { name: 'Show the debrief' }).click();
+  const lengthOf = (): Promise<number> => page.locator('.instruments canvas').evaluate((canvas) => Number((canvas as HTMLCanvasElement).clientWidth));
+  await page.locator('.instruments canvas').waitFor();
+  const column = await lengthOf();
+  await page.getByRole('button', { name: /^As flown/ }).click();
+  const whole = page.getByRole('dialog', { name: 'Replay, as flown' });
+  await whole.locator('canvas').waitFor();
+  await whole.getByText('Pointers as long as flown').waitFor();
+  expect(await lengthOf()).toBeGreaterThan(column);
+  await whole.getByRole('slider').focus();
+  await page.keyboard.press('Home');
+  expect(await at(page)).toBe(0);
+  await whole.getByRole('button', { name: /one tick on/ }).click();
+  expect(await whole.locator('.instruments').getAttribute('aria-label')).toContain('The instruments at 0.0 s');
+  expect(await axe(page)).toEqual([]);
+  await page.setViewportSize({ width: 700, height: 420 });
+  await whole.getByText('Pointers shorter than flown').waitFor();
+  await page.setViewportSize({ width: 1280, height: 720 });
+  await page.keyboard.press('Escape');
+  await whole.waitFor({ state: 'detached' });
+  expect(await page.evaluate(() => document.activeElement?.textContent)).toContain('As flown');
+  await page.locator('.instruments canvas').waitFor();
+  expect([await at(page), await lengthOf()]).toEqual([1, column]);
+  await close();
+});
 
 test('marks: from the list, one after the other, in the charts, from the procedure, and by a press on the charts', async () => {
   const { page, close } = await openApp();

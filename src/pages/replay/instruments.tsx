@@ -2,6 +2,7 @@
 import { useComputed, useSignal, useSignalEffect, type Signal } from '@preact/signals';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { replayLayout } from '../../view/layoutReplay.js';
+import type { Layout } from '../../view/place.js';
 import { alertWords } from '../../view/alertList.js';
 import type { House, Instruments as Drawn, Replayed } from '../house.js';
 import { tickAt } from './player.js';
@@ -13,9 +14,11 @@ interface Props {
   readonly replayed: Pick<Replayed, 'panel' | 'pictureAt'>;
   readonly cursor: Signal<number>;
   readonly truth: Signal<boolean>;
+  /** Lays them out in the room they have, px; left out, side by side in a width. */
+  readonly layoutOf?: (width: number, height: number) => Layout;
 }
 
-export function Instruments({ house, replayed, cursor, truth }: Props) {
+export function Instruments({ house, replayed, cursor, truth, layoutOf = replayLayout }: Props) {
   const place = useRef<HTMLDivElement>(null);
   const drawn = useSignal<Drawn | null>(null);
   const now = useComputed(() => replayed.pictureAt(tickAt(cursor.value), truth.value));
@@ -26,7 +29,7 @@ export function Instruments({ house, replayed, cursor, truth }: Props) {
     void house.instruments(host).then((stage) => {
       if (gone) return stage.close();
       // An observer may speak once more of a place that has just left the page, where no colour can be read.
-      const set = (): void => { if (host.isConnected) stage.set(replayLayout(host.clientWidth), replayed.panel); };
+      const set = (): void => { if (host.isConnected) stage.set(layoutOf(host.clientWidth, host.clientHeight), replayed.panel); };
       set();
       drawn.value = stage;
       const sizes = new ResizeObserver(() => { if (!matchMedia('print').matches) set(); });

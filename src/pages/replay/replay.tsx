@@ -1,13 +1,15 @@
 /** The replay: the drill's instruments at the cursor, played, stepped, scrubbed, or led to a moment of note. */
-import type { Signal } from '@preact/signals';
+import { useSignal, type Signal } from '@preact/signals';
+import { useRef } from 'preact/hooks';
 import type { RunRecord } from '../../../sim/files/index.js';
 import type { Facts } from '../debrief/facts.js';
 import type { House, Replayed } from '../house.js';
 import { Heard, isHeard } from './heard.js';
 import { Instruments } from './instruments.js';
 import { momentsOf, SIGNS, type Moment } from '../debrief/moments.js';
-import { tickAt, usePlayer } from './player.js';
+import { tickAt, usePlayer, type Player } from './player.js';
 import { spokenRow } from './readings.js';
+import { Whole } from './whole.js';
 import { seconds } from '../words.js';
 
 const RATES = [0.25, 0.5, 1, 2, 4] as const;
@@ -33,23 +35,65 @@ export function Replay(props: Props) {
   );
 }
 
+/** A mark of the run, at the tick in which it stands. */
+type Mark = Moment & { readonly tick: number };
+
 function Playing({ house, facts, run, replayed, cursor, truth }: Omit<Props, 'replayed'> & { readonly replayed: Replayed }) {
-  const endS = replayed.endTick / 100;
-  const { playing, rate } = usePlayer(cursor, endS);
+  const player = usePlayer(cursor, replayed.endTick / 100);
+  const whole = useSignal(false);
+  const opener = useRef<HTMLButtonElement>(null);
   const tick = Math.min(replayed.endTick, tickAt(cursor.value));
-  const moments = momentsOf(facts, run).map((one) => ({ ...one, tick: Math.min(replayed.endTick, Math.ceil(one.atS * 100 - 1e-6)) }));
-  const before = moments.findLast((one) => one.tick < tick);
-  const next = moments.find((one) => one.tick > tick);
+  const marks = momentsOf(facts, run).map((one): Mark => ({ ...one, tick: Math.min(replayed.endTick, Math.ceil(one.atS * 100 - 1e-6)) }));
   const go = (to: number): void => {
-    playing.value = false;
+    player.playing.value = false;
     cursor.value = Math.max(0, Math.min(replayed.endTick, to)) / 100;
   };
+  const drawn = { house, replayed, cursor, truth };
+  const heard = isHeard(facts, run.scenario.procedure.list) && <Heard facts={facts} talk={replayed.pictureAt(tick, truth.value).talk} atS={tick / 100} />;
+  const transport = <Transport {...{ replayed, cursor, truth, player, tick, marks, go }} />;
   return (
     <>
-      <Instruments house={house} replayed={replayed} cursor={cursor} truth={truth} />
-      {isHeard(facts, run.scenario.procedure.list) && <Heard facts={facts} talk={replayed.pictureAt(tick, truth.value).talk} atS={tick / 100} />}
+      {/* One drawing at a time: while the whole window shows it, the column keeps its place. */}
+      {whole.value ? <div class="instruments" /> : <Instruments {...drawn} />}
+      {heard}
+      {!whole.value && transport}
+      {whole.value && (
+        <Whole
+          run={run} heard={heard} instruments={(layoutOf) => <Instruments {...drawn} layoutOf={layoutOf} />}
+          close={() => {
+            whole.value = false;
+            opener.current?.focus();
+          }}
+        >
+          {transport}
+        </Whole>
+      )}
+      <div class="jumps">
+        <ul aria-label="Marks of the run">
+          {marks.filter(({ word }) => word !== 'answer').map((one) => <li key={`${one.word}${one.atS}`}><Jump moment={one} here={one.tick === tick} go={() => go(one.tick)} /></li>)}
+        </ul>
+        <button ref={opener} class="plain" type="button" onClick={() => { whole.value = true; }}>As flown<span class="unseen">, over the whole window</span></button>
+      </div>
+    </>
+  );
+}
+
+interface TransportProps extends Pick<Props, 'cursor' | 'truth'> {
+  readonly replayed: Replayed;
+  readonly player: Player;
+  readonly tick: number;
+  readonly marks: readonly Mark[];
+  /** To a tick, where it stands still. */
+  readonly go: (tick: number) => void;
+}
+
+function Transport({ replayed, cursor, truth, player: { playing, rate }, tick, marks, go }: TransportProps) {
+  const before = marks.findLast((one) => one.tick < tick);
+  const next = marks.find((one) => one.tick > tick);
+  return (
+    <>
       <input
-        class="moment-scrub" type="range" min={0} max={endS} step={0.01} value={tick / 100} aria-label="Moment of the replay" aria-valuetext={spokenRow(replayed.rowAt(tick))}
+        class="moment-scrub" type="range" min={0} max={replayed.endTick / 100} step={0.01} value={tick / 100} aria-label="Moment of the replay" aria-valuetext={spokenRow(replayed.rowAt(tick))}
         onInput={({ currentTarget }) => { cursor.value = Number(currentTarget.value); }}
       />
       <div class="transport">
@@ -66,9 +110,6 @@ function Playing({ house, facts, run, replayed, cursor, truth }: Omit<Props, 're
         </span>
         <label class="check"><input type="checkbox" checked={truth.value} onChange={({ currentTarget }) => { truth.value = currentTarget.checked; }} /> True sides</label>
       </div>
-      <ul class="jumps" aria-label="Marks of the run">
-        {moments.filter(({ word }) => word !== 'answer').map((one) => <li key={`${one.word}${one.atS}`}><Jump moment={one} here={one.tick === tick} go={() => go(one.tick)} /></li>)}
-      </ul>
     </>
   );
 }
