@@ -107,7 +107,7 @@ test('as flown: over the whole window, led by the same controls, and back where 
   await flyOut(page);
   await page.getByText('Not sure').click();
   await page.getByRole('button', { name: 'Show the debrief' }).click();
-  const lengthOf = (): Promise<number> => page.locator('.instruments canvas').evaluate((canvas) => Number((canvas as HTMLCanvasElement).clientWidth));
+  const lengthOf = (): Promise<number> => page.locator('.instruments canvas').evaluate((canvas) => canvas.clientWidth);
   await page.locator('.instruments canvas').waitFor();
   const column = await lengthOf();
   await page.getByRole('button', { name: /^As flown/ }).click();
