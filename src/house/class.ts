@@ -1,10 +1,11 @@
 /** The class for its page: files read and proved, and where everyone stands. */
 import type { ClassHouse, ClassRow } from '../pages/class/house.js';
+import { NOBODY } from '../records/nobody.js';
 import type { ShelvedSet } from '../records/sets.js';
 import { courseAt } from './course.js';
 
 export const classHouse = (sets: () => Promise<readonly ShelvedSet[]>): ClassHouse => ({
-  none: { people: new Map(), files: [], runs: 0, twice: 0, unproved: 0, refused: [], more: 0, stopped: false },
+  none: NOBODY,
   read: async (before, files, reading) => (await import('../records/class.js')).readClass(before, files, reading),
   async rows(book, number) {
     const [course, all, { progressOf }] = await Promise.all([courseAt(number), sets(), import('../records/progress.js')]);

@@ -34,9 +34,6 @@ export function whyVoid(record: RunRecord): string | null {
 /** Who flew, as the subject of a sentence. */
 export const whoFlew = ({ source }: Pick<RunRecord, 'source'>): string => (source === 'scripted' ? 'The script' : 'You');
 
-/** With a capital letter. */
-export const upper = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
-
 /** Keeps a figure and its unit on one line. */
 export const tight = (text: string): string => text.replace(/(\d) (s|kt|ft|%)(?![\w])/g, '$1\u00a0$2');
 

@@ -23,6 +23,8 @@ export interface Gathered {
   readonly refused: readonly ClassRefusal[];
   /** Refusals beyond those listed. */
   readonly more: number;
+  /** The record of any run that was gathered; null where there is none. */
+  readonly record: RunsOf['record'];
 }
 
 /** What is known of a run beside its record. */
@@ -55,16 +57,8 @@ export function gatheringOn(before: Gathered): Gathering {
     people.set(name, own);
     return own;
   };
-  /** Among all that were read, before and now. */
-  const record = async (id: string): Promise<RunRecord | null> => {
-    const now = records.get(id);
-    if (now !== undefined) return now;
-    for (const runs of before.people.values()) {
-      const was = await runs.record(id);
-      if (was !== null) return was;
-    }
-    return null;
-  };
+  /** Among all that were read, now and before: a step for each time that files were opened. */
+  const record: RunsOf['record'] = async (id) => records.get(id) ?? before.record(id);
   return {
     take(run, told) {
       const there = ids.get(run.digest);
@@ -91,7 +85,7 @@ export function gatheringOn(before: Gathered): Gathering {
     },
     done() {
       for (const { entries } of people.values()) entries.sort((a, b) => a.atMs - b.atMs);
-      return { people: new Map([...people].map(([name, own]) => [name, { ...own, record }])), files, refused, ...count };
+      return { people: new Map([...people].map(([name, own]) => [name, { ...own, record }])), files, refused, record, ...count };
     },
   };
 }

@@ -2,6 +2,7 @@
 import type { DeskAct } from '../../sim/files/index.js';
 import { LEAST_BACK_TICKS } from '../../sim/index.js';
 import { file, frame, isFrozen, mark, put, resume, stop, type Session } from './session.js';
+import { upper } from '../view/words.js';
 
 /** Behind an act of a desk; where it was refused, nothing of it is filed. */
 export interface Answered {
@@ -33,7 +34,7 @@ export function desked(session: Session, stampMs: number, act: DeskAct, by: stri
   }
 }
 
-const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+const sentence = (words: string): string => `${upper(words)}.`;
 
 /** What an act does to the clock; what it does to the model stands in the agenda. */
 function carriedOut(session: Session, stampMs: number, what: DeskAct['do']): Session {

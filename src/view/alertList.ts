@@ -3,6 +3,7 @@
  * in the same order, gone with their cause. Whoever draws them adds colour and shape; the words alone say it too.
  */
 import type { Picture } from './picture.js';
+import { upper } from './words.js';
 
 /** warning: know and act at once. caution: know at once, act behind it. advisory: know. In our own words. */
 export type Level = 'warning' | 'caution' | 'advisory';
@@ -23,7 +24,7 @@ export function alertsOf({ blank, horn, hornSilenced, autopilot, holdLetGo, talk
     horn === 'sounds' && { level: 'warning', title: 'Gear horn', detail: 'can be silenced' },
     !autopilot && { level: 'warning', title: 'Autopilot off', detail: 'roll by hand' },
     holdLetGo && { level: 'caution', title: 'Speed hold off', detail: 'thrust by hand' },
-    talk !== null && talk.caution !== null && { level: 'caution', title: talk.caution.charAt(0).toUpperCase() + talk.caution.slice(1), detail: 'note it' },
+    talk !== null && talk.caution !== null && { level: 'caution', title: upper(talk.caution), detail: 'note it' },
     otherFlies && { level: 'advisory', title: 'Other pilot flies', detail: 'speed, thrust, gear are theirs' },
     hornSilenced && { level: 'advisory', title: 'Horn silenced', detail: 'until the levers go forward' },
   ];

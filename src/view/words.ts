@@ -9,6 +9,9 @@ export const spokenDeg = (deg: number): string => {
   return `${(rounded + 0).toFixed(1)} degrees`;
 };
 
+/** With a capital letter. */
+export const upper = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
 export const knots = (kt: number): string => `${Math.round(kt)} knots`;
 
 /** A height in whole feet, written everywhere as a clearance and a brief write it: 5600. Adding zero turns a minus zero into a plain one. */

@@ -2,7 +2,8 @@
 import { gzipSync } from 'node:zlib';
 import 'fake-indexeddb/auto';
 import fc from 'fast-check';
-import { readClass, type ClassBook } from '../../src/records/class.js';
+import { readClass } from '../../src/records/class.js';
+import { NOBODY } from '../../src/records/nobody.js';
 import { importBook } from '../../src/records/logbook/import.js';
 import { attemptOf, headOf, toldOf } from '../../src/records/logbook/lines.js';
 import { about, emptyBook, flown } from '../records/made.js';
@@ -36,7 +37,6 @@ function bytesOf({ lines, begins, plain, cutAt, flip }: Packed): Uint8Array<Arra
 }
 
 const readable = (why: string): void => must(why !== '' && why.length < 1500 && !/\p{Cc}/u.test(why), `a refusal nobody can read: ${JSON.stringify(why.slice(0, 200))}`);
-const NONE: ClassBook = { people: new Map(), files: [], runs: 0, twice: 0, unproved: 0, refused: [], more: 0, stopped: false };
 
 async function imported(what: Packed, count: (what: string) => void): Promise<void> {
   const book = await emptyBook();
@@ -51,7 +51,7 @@ async function imported(what: Packed, count: (what: string) => void): Promise<vo
 }
 
 async function shown(what: Packed): Promise<void> {
-  const book = await readClass(NONE, [new File([bytesOf(what)], 'f.gz'), new File([what.lines.join('\n')], 'f.json')], { named: 'x', progress: () => undefined, stop: () => false });
+  const book = await readClass(NOBODY, [new File([bytesOf(what)], 'f.gz'), new File([what.lines.join('\n')], 'f.json')], { named: 'x', progress: () => undefined, stop: () => false });
   untouched('readClass');
   for (const { why } of book.refused) readable(why);
   must(book.runs === [...book.people.values()].reduce((sum, { entries }) => sum + entries.length, 0), 'runs of a class that are nobody’s');

@@ -3,9 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { composeRecord, type RunRecord } from '../../sim/files/index.js';
 import { exportBook } from '../../src/records/logbook/index.js';
 import { readClass, type ClassBook, type Reading } from '../../src/records/class.js';
+import { NOBODY } from '../../src/records/nobody.js';
 import { about, emptyBook, flown } from './made.js';
 
-const NONE: ClassBook = { people: new Map(), files: [], runs: 0, twice: 0, unproved: 0, refused: [], more: 0, stopped: false };
 const reading = (more: Partial<Reading> = {}): Reading => ({ named: '', progress: () => undefined, stop: () => false, ...more });
 const file = (content: BlobPart, name: string): File => new File([content], name, { lastModified: 77 });
 const record = (run: RunRecord, name = 'r.json'): File => file(JSON.stringify(run), name);
@@ -25,7 +25,7 @@ const names = ({ people }: ClassBook): [string, number][] => [...people].map(([n
 describe('read together', () => {
   it('two logbooks and a single record: by person, in order of time; flights of sets find their runs', async () => {
     const told: [number, number][] = [];
-    const book = await readClass(NONE, [await logbook('ada', [1, 2, 3], 2), await logbook('ben', [4]), record(flown(5))], reading({ named: 'cleo', progress: (...now) => { told.push(now); } }));
+    const book = await readClass(NOBODY, [await logbook('ada', [1, 2, 3], 2), await logbook('ben', [4]), record(flown(5))], reading({ named: 'cleo', progress: (...now) => { told.push(now); } }));
     expect(names(book)).toEqual([['ada', 3], ['ben', 1], ['cleo', 1]]);
     expect([book.runs, book.refused, book.files.length, told.at(-1)]).toEqual([5, [], 3, [5, 5]]);
     const ada = book.people.get('ada')!;
@@ -36,7 +36,7 @@ describe('read together', () => {
     expect(book.people.get('cleo')!.entries[0]).toMatchObject({ atMs: 77, imported: true });
   });
   it('more files later: what was read before stays, and a run that was read is not counted twice', async () => {
-    const first = await readClass(NONE, [await logbook('ada', [1, 2], 1)], reading());
+    const first = await readClass(NOBODY, [await logbook('ada', [1, 2], 1)], reading());
     const both = await readClass(first, [await logbook('ada', [2, 3], 1), record(flown(1))], reading());
     expect(names(first)).toEqual([['ada', 2]]);
     expect([names(both), both.runs, both.twice]).toEqual([[['ada', 3]], 3, 2]);
@@ -52,7 +52,7 @@ describe('refused, and the rest is taken', () => {
     const { gzipSync } = await import('node:zlib');
     const later = file(gzipSync('{"evenhandLogbook":9,"app":"x","runs":0}\n'), 'later.gz');
     const lines = file(gzipSync(`{"evenhandLogbook":1,"app":"x","runs":2}\n${JSON.stringify({ person: 'dan', atMs: 1, attempt: null, drill: 1, record: altered })}\n{"no":1}\n${JSON.stringify({ person: 'dan', atMs: 1, attempt: null, drill: 1, record: flown(9) })}\n`), 'dan.gz');
-    const book = await readClass(NONE, [record(altered, 'altered.json'), file('hello', 'note.json'), later, lines, file(gzipSync('no head\n'), 'odd.gz')], reading());
+    const book = await readClass(NOBODY, [record(altered, 'altered.json'), file('hello', 'note.json'), later, lines, file(gzipSync('no head\n'), 'odd.gz')], reading());
     expect(names(book)).toEqual([['dan', 1]]);
     expect(book.refused.map(({ file: name, line }) => [name, line])).toEqual([['altered.json', null], ['note.json', null], ['later.gz', null], ['dan.gz', 2], ['dan.gz', 3], ['odd.gz', null]]);
     expect(book.refused[0]!.why).toMatch(/^digest: found /);
@@ -60,12 +60,12 @@ describe('refused, and the rest is taken', () => {
   });
   it('a run of another model version is taken, and said to be not proved', async () => {
     const { format: _format, digest: _digest, ...run } = flown(1);
-    const book = await readClass(NONE, [record(composeRecord({ ...run, model: run.model + 1 }))], reading());
+    const book = await readClass(NOBODY, [record(composeRecord({ ...run, model: run.model + 1 }))], reading());
     expect([book.runs, book.unproved, book.refused]).toEqual([1, 1, []]);
   });
   it('stopped: what was read so far is given', async () => {
     let calls = 0;
-    const book = await readClass(NONE, [await logbook('ada', [1, 2, 3])], reading({ stop: () => (calls += 1) >= 2 }));
+    const book = await readClass(NOBODY, [await logbook('ada', [1, 2, 3])], reading({ stop: () => (calls += 1) >= 2 }));
     expect([book.runs, book.stopped]).toEqual([2, true]);
   });
 });

@@ -5,6 +5,7 @@ import type { CourseProgress, FirstLook } from '../../records/progress.js';
 import { adviceWords } from '../person/words.js';
 import { degrees, OUTCOME_WORDS, seconds } from '../words.js';
 import type { StepCard } from './house.js';
+import { upper } from '../../view/words.js';
 
 /** "step 2", "steps 2 and 3", "steps 2, 3 and 5". */
 export function stepsNamed(numbers: readonly number[]): string {
@@ -13,7 +14,6 @@ export function stepsNamed(numbers: readonly number[]): string {
 }
 
 const counted = (count: number, one: string, many: string): string => (count === 1 ? `one ${one}` : `${count} ${many}`);
-const upper = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
 
 /** When a step counts as done. */
 export function doneRule({ kind, done, gate }: Pick<StepCard, 'kind' | 'done' | 'gate'>): string {

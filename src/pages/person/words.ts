@@ -1,5 +1,6 @@
 /** Sentences of the page of one person: conditions, what blocks show, what to practise. Plain, and no more than the figures say. */
 import type { Advice, BlockPair, Condition, ConditionGroup } from '../../../sim/index.js';
+import { upper } from '../../view/words.js';
 
 const HELPS: Readonly<Record<string, string>> = { latchedHold: 'a switch that stays pressed', spokenPointers: 'spoken pointers' };
 const helps = (assisted: readonly string[]): string => assisted.map((one) => HELPS[one] ?? one).join(' and ');
@@ -49,9 +50,9 @@ export function pairWords({ earlier, later, change }: BlockPair): string {
       return `From ${names}: no clear change yet. ${size} ${moreRuns > 0 ? `About ${moreRuns} more decided runs a block would show ${less}.` : `Blocks of this size show ${shownRatio === null ? less : `a change to ${times(shownRatio)} times`} four times in five.`}`;
     }
     case 'improved': return `From ${names}: let go sooner. ${size} There were no more false releases, and no smaller part was caught.`;
-    case 'fasterMoreFalse': return `From ${names}: let go sooner, but also more often for nothing. ${size} ${falses[0]?.toUpperCase()}${falses.slice(1)}. That may be a moved hand and not a better eye.`;
+    case 'fasterMoreFalse': return `From ${names}: let go sooner, but also more often for nothing. ${size} ${upper(falses)}. That may be a moved hand and not a better eye.`;
     case 'fasterCaughtFewer': return `From ${names}: let go sooner on the whole, yet a smaller part was caught. ${size}`;
-    case 'slower': return `From ${names}: let go later. ${size} ${falses[0]?.toUpperCase()}${falses.slice(1)}.`;
+    case 'slower': return `From ${names}: let go later. ${size} ${upper(falses)}.`;
   }
 }
 

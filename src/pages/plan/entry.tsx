@@ -4,6 +4,7 @@ import { enteredOf, verdictOf, type PlanItem, type PlanItemId } from '../../../s
 import type { Planned } from '../../../sim/files/index.js';
 import { Sign } from '../debrief/procedure.js';
 import { offWords, toleranceWords, typeset, valueWords, VERDICT_WORDS } from './words.js';
+import { upper } from '../../view/words.js';
 
 type Value = number | string | readonly string[] | null;
 
@@ -102,4 +103,4 @@ function Settled({ item, planned }: { item: PlanItem; planned: Planned }) {
   );
 }
 
-const sentence = (sum: string): string => `${sum.charAt(0).toUpperCase()}${sum.slice(1)}.`;
+const sentence = (sum: string): string => `${upper(sum)}.`;

@@ -15,6 +15,7 @@ import { Stairs } from './stairs.js';
 import { Unmeasured } from '../size/unmeasured.js';
 import { person } from '../settings.js';
 import { degrees, OUTCOME_WORDS, seconds } from '../words.js';
+import { upper } from '../../view/words.js';
 
 export function Practice({ house }: { house: House }) {
   const told = useSignal<{ readonly run: RunRecord; readonly flown: Practised } | null>(null);
@@ -84,7 +85,7 @@ function Told({ run, flown }: { run: RunRecord; flown: Practised }) {
   const what = score.growthAtReleaseDeg !== null && score.afterOnsetS !== null && (outcome === 'caught' || outcome === 'late')
     ? `${outcome === 'caught' ? 'Caught' : 'Late'}: ${degrees(score.growthAtReleaseDeg)} further apart, ${seconds(score.afterOnsetS)} after onset.`
     : outcome === 'void' ? 'Void: the clock stopped in it, by a pause, a lost window or a slow page.'
-    : `${OUTCOME_WORDS[outcome].charAt(0).toUpperCase()}${OUTCOME_WORDS[outcome].slice(1)}.`;
+    : `${upper(OUTCOME_WORDS[outcome])}.`;
   return (
     <>
       <p class="above" role="status">{flown.easy ? 'An easy one, to keep the hand in' : `${run.score.onsetS === null ? 'It would have opened' : 'It opened'} by about ${flown.degPerS.toFixed(2)}° a second`}</p>

@@ -4,7 +4,7 @@ import { useEffect } from 'preact/hooks';
 import { change, say } from '../changing.js';
 import type { House, KeyLine, Rebound } from '../house.js';
 import { bindings } from '../settings.js';
-import { upper } from '../words.js';
+import { upper } from '../../view/words.js';
 
 /** Keys that only go with others, or are for the page and the reader. */
 const ALONE = new Set(['ShiftLeft', 'ShiftRight', 'ControlLeft', 'ControlRight', 'AltLeft', 'AltRight', 'MetaLeft', 'MetaRight', 'CapsLock', 'NumLock', 'Fn']);

@@ -3,7 +3,7 @@ import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { change, say } from '../changing.js';
 import { pads as kept } from '../settings.js';
-import { upper } from '../words.js';
+import { upper } from '../../view/words.js';
 import type { PadLine, PadPut, PadSeen, SwitchHouse } from './house.js';
 import { sourceOf } from './source.js';
 import { goneOn, pressedIn, waitFor, widestOf, type Waiting } from './waiting.js';

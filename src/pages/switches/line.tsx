@@ -1,7 +1,7 @@
 /** One line of a device: what it does, which part does it, and what more can be said of that part. */
 import { change } from '../changing.js';
 import { pads as kept } from '../settings.js';
-import { upper } from '../words.js';
+import { upper } from '../../view/words.js';
 import type { Asking } from './asking.js';
 import type { PadChanges, PadLine, PadSeen, SwitchHouse } from './house.js';
 import { axisName, sourceOf } from './source.js';

@@ -8,6 +8,7 @@ import { figure, isWritten } from '../words.js';
 import { wrongSentence } from '../wrong.js';
 import { idOf, problemsAt, valueAt } from './at.js';
 import { labelOf, numberOf, stepOf, stepped, wordLabel } from './labels.js';
+import { upper } from '../../../view/words.js';
 
 /** What a field is given: its place, and what may stand there. */
 export interface FieldProps {
@@ -38,7 +39,7 @@ export function Field(props: FieldProps) {
 /** Meaning, range and default in one line. */
 export function meaning({ of: { shape, fallback } }: Pick<FieldProps, 'of'>): string {
   const otherwise = fallback === undefined ? '' : ` ${typeof fallback === 'object' ? 'As by default' : JSON.stringify(fallback)} if left out.`;
-  const allowed = shape.kind === 'flag' ? '' : ` ${allowedBy(shape).replace(/^./, (letter) => letter.toUpperCase())}.`;
+  const allowed = shape.kind === 'flag' ? '' : ` ${upper(allowedBy(shape))}.`;
   return `${shape.description ?? ''}${allowed}${otherwise}`.trim();
 }
 

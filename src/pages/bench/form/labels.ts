@@ -1,4 +1,5 @@
 /** Keys of files as labels, and how far an arrow key moves a figure. */
+import { upper } from '../../../view/words.js';
 
 const NAMES: Readonly<Record<string, string>> = {
   title: 'Title', brief: 'Brief', notes: 'Notes', skill: 'Skill',
@@ -31,7 +32,7 @@ export function labelOf(key: string): string {
   const known = NAMES[key];
   if (known !== undefined) return known;
   const words = key.replace(UNITS, '').replace(/([a-z])([A-Z])/g, (_, end: string, start: string) => `${end} ${start.toLowerCase()}`);
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  return upper(words);
 }
 
 const WORDS: Readonly<Record<string, string>> = {

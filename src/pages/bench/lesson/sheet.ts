@@ -7,6 +7,7 @@ import type { Json } from '../../../text/index.js';
 import { cardOf } from '../../drill/card.js';
 import { eventWords, faultWords, timesWords, triggerWords, type Written } from '../words.js';
 import { expectedOf, quietOf, type Expected, type Judged } from './actions.js';
+import { upper } from '../../../view/words.js';
 
 /** What both sheets hold. */
 export interface Sheet {
@@ -42,7 +43,7 @@ export const ALWAYS: readonly string[] = [
   'Holds on in doubt: outside a measuring run letting go is free.',
 ];
 
-const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.!?…]$/.test(text) ? '' : '.'}`;
+const sentence = (text: string): string => `${upper(text)}${/[.!?…]$/.test(text) ? '' : '.'}`;
 
 function judgedOf({ start, task, recognition }: Scenario, airframe: Airframe): Judged {
   const back = (task.settings[0] ?? 0) < start.flapDeg;

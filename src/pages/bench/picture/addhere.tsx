@@ -5,6 +5,7 @@ import type { Draft } from '../draft.js';
 import { addThing, choiceOf, LISTS, type ListName } from '../form/add.js';
 import { by } from '../looked.js';
 import type { Ruler } from './marks.js';
+import { upper } from '../../../view/words.js';
 
 interface Props {
   readonly draft: Draft;
@@ -42,7 +43,7 @@ export function AddHere({ draft, ruler, value, x, room, forwards, close }: Props
       // It lies over other controls, so it goes when the focus goes on to them.
       onFocusOut={({ relatedTarget }) => { if (relatedTarget instanceof Node && box.current?.contains(relatedTarget) === false) close(); }}
     >
-      <p>{where.charAt(0).toUpperCase() + where.slice(1)}</p>
+      <p>{upper(where)}</p>
       {(['faults', 'events'] as const).map((list) => (
         <div key={list} class="thing-add">
           <select aria-label={`Add ${LISTS[list].noun} here`} value="" onChange={({ currentTarget }) => add(list, choiceOf(list), currentTarget.value)}>

@@ -9,6 +9,7 @@ import type { BenchProps } from '../bench.js';
 import { BlindStrip } from './blind.js';
 import { flyFigures, type Came } from './figures.js';
 import { RunPicture } from './run.js';
+import { upper } from '../../../view/words.js';
 
 const GATES: Readonly<Record<Gate['gate'], string>> = {
   blind: 'No hand without eyes gains by it', blindInClass: 'Nor if it knew the rate', decided: 'Every run with an onset is decided',
@@ -33,7 +34,7 @@ export function SetPanel({ draft, kit }: BenchProps) {
   return (
     <div class="set-panel">
       {draft.read.value.value === null && <p class="note waits">These are the figures of the last sound set; there are problems in what stands now.</p>}
-      <p class="small">{wordsOf(of).map((words) => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`).join(' ')}</p>
+      <p class="small">{wordsOf(of).map((words) => `${upper(words)}.`).join(' ')}</p>
       <Drawn of={of} />
       <section aria-label="One run">
         <h2 class="ruled">One run, and how fast the pointers part</h2>
