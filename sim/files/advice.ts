@@ -1,5 +1,6 @@
 /** What `speeds`, `horn`, `budget` and `derive` print with --json; see output.ts for the other commands. */
 import * as z from 'zod/mini';
+import { BUDGET_FAULTS } from '../advise/budget.js';
 import { word } from './quantity.js';
 
 const said = (description: string) => z.string().check(z.meta({ description }));
@@ -35,7 +36,7 @@ export const hornOutput = z.strictObject({
 /** Times from the fault, held on, and splits behind a release; null: never reached. */
 export const budgetOutput = z.strictObject({
   airframe: said('Its name.'),
-  fault: word('The fault, on the right side.', ['disconnect', 'lag', 'jam', 'slip', 'blowback']),
+  fault: word('The fault, on the right side.', BUDGET_FAULTS),
   splitRateDegPerS: none(number('Mean over the first degree.', 'deg/s')),
   oneDegreeS: none(number('From the fault to one degree.', 's')),
   levels: z.array(z.strictObject({
