@@ -29,7 +29,8 @@ export function ruleOf({ at, panel }: Frame): Rule {
 /** What must not be passed, for the whole of the rule: what may be flown is laid open over it. */
 export function hatched({ x, w, strip }: Rule, { ink }: Frame): Graphics {
   const lines = new Graphics();
-  hatch(lines, { x, y: strip.top, w, h: strip.bottom - strip.top }, 6, ink.soft);
+  // Inside its frame, so that no end of a stroke shows beside what lies open.
+  hatch(lines, { x: x + 1, y: strip.top, w: w - 2, h: strip.bottom - strip.top }, 6, ink.soft);
   return lines;
 }
 
