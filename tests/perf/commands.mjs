@@ -26,8 +26,8 @@ export async function start({ spoil }) {
   return [{ id: 'start', value: best(ours) / best(bare), notes: [`best of ${STARTS}; medians ${(median(ours) / median(bare)).toFixed(2)}; ms: ${best(ours).toFixed(0)} and ${best(bare).toFixed(0)}`] }];
 }
 
-/** So many that starting a thread, and each thread learning the tick anew, is a small part of it. */
-const RUNS = 1500;
+/** Twenty seconds of work for one: each further thread learns the tick anew, which costs a second or so however long the sweep. */
+const RUNS = 4500;
 
 export async function sweep({ spoil, wrong }) {
   built();
@@ -38,7 +38,7 @@ export async function sweep({ spoil, wrong }) {
   const before = loadavg()[0];
   const rounds = Array.from({ length: spoil || wrong ? 1 : 3 }, () => ({ one: flown(1), two: flown(2) }));
   if (wrong) rounds[0].two.hash = `${rounds[0].two.hash}0`;
-  const note = `load before ${before.toFixed(1)} on ${availableParallelism()} cores${before > 0.7 ? ': not quiet, so the second worker had no core to itself' : ''}; s: ${rounds.map(({ one, two }) => `${(one.ms / 1000).toFixed(1)} and ${(two.ms / 1000).toFixed(1)}`).join(', ')}`;
+  const note = `${RUNS} runs; load before ${before.toFixed(1)} on ${availableParallelism()} cores${before > 0.7 ? ': not quiet, so the second worker had no core to itself' : ''}; s: ${rounds.map(({ one, two }) => `${(one.ms / 1000).toFixed(1)} and ${(two.ms / 1000).toFixed(1)}`).join(', ')}`;
   if (rounds.some(({ one, two }) => one.hash !== two.hash)) return [{ id: 'sweep', value: NaN, notes: ['hashes differ by the number of workers', note] }];
   if (availableParallelism() < 2) return [{ id: 'sweep', value: null, notes: ['not measured: one core here'] }];
   return [{ id: 'sweep', value: best(rounds.map(({ one }) => one.ms)) / best(rounds.map(({ two }) => two.ms)), notes: [note] }];
