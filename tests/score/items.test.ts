@@ -62,6 +62,14 @@ describe('both pointers there', () => {
     expect(item('bothThere', back, near)[0]).toBe(true);
     expect(item('bothThere', [hold(10), at(1300, { do: 'callSplit' })], near)[0]).toBe(null);
   });
+  it('is nothing of the normal drive: what that one carries past a setting nobody drove past it', () => {
+    const back = { start: { flapDeg: 8 }, mainDrive: 'returns', task: { settings: [9, 16], limitS: 60 }, events: [{ do: 'returnMainDrive', when: { atS: 0.5 } }] };
+    const normal = [at(1, { do: 'disarm' })];
+    expect(item('bothThere', normal, back)).toEqual([null, null]);
+    // Nor where the standby drive goes on from there.
+    expect(item('bothThere', [...normal, at(4000, { do: 'arm' }), hold(4010)], back)[0]).toBe(null);
+    expect(item('bothThere', [hold(10)], { ...back, mainDrive: 'lost', events: [] })[0]).toBe(false);
+  });
 });
 
 describe('behind a split', () => {

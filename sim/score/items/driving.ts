@@ -79,13 +79,15 @@ interface Stop {
 }
 
 /**
- * At each arrival both pointers stand at the setting, unless a split was called there. A setting that was driven past
- * and never come back to is proved where the drive left its neighbourhood, by how far off it came to be.
+ * At each arrival both pointers stand at the setting, unless a split was called there. A setting that the standby drive
+ * was driven past, and that was never come back to, is proved where the drive left its neighbourhood, by how far off it
+ * came to be. What the normal drive carries past it is nobody's.
  */
 export function bothThere(fixed: Fixed, from: number): Watcher {
   let settingNext = from;
   let way = 0;
   let past: Stop | null = null;
+  let wasBeyond = false;
   const arrivals: Stop[] = [];
   const offDeg = (s: State, setting: number): number => Math.max(Math.abs(leftPointer(s, fixed.noise) - setting), Math.abs(rightPointer(s, fixed.noise) - setting));
   return {
@@ -97,12 +99,15 @@ export function bothThere(fixed: Fixed, from: number): Watcher {
         arrivals.push({ tick: s.tick - 1, offDeg: offDeg(s, setting) });
         way = 0;
         past = null;
+        wasBeyond = false;
         return;
       }
       if (way === 0) way = s.driveDeg < setting ? 1 : -1;
-      if ((s.driveDeg - setting) * way <= ARRIVAL_DEG) return;
-      const off = offDeg(s, setting);
-      if (past === null || off > past.offDeg) past = { tick: past?.tick ?? s.tick - 1, offDeg: off };
+      const beyond = (s.driveDeg - setting) * way > ARRIVAL_DEG;
+      const crossed = beyond && !wasBeyond && s.latched.contactor !== 0;
+      wasBeyond = beyond;
+      if (!beyond || (past === null && !crossed)) return;
+      past = { tick: past?.tick ?? s.tick - 1, offDeg: Math.max(past?.offDeg ?? 0, offDeg(s, setting)) };
     },
     items({ splitCallTick }) {
       const counted = [...arrivals, ...(past === null ? [] : [past])].filter(({ tick, offDeg }) => offDeg <= ARRIVAL_DEG || !calledBehind(splitCallTick, tick));
