@@ -2,6 +2,7 @@
 import { useSignal, type Signal } from '@preact/signals';
 import { useEffect, useId } from 'preact/hooks';
 import type { ClassBook } from '../../records/class.js';
+import { upper } from '../../view/words.js';
 import { useDropped } from '../dropped.js';
 import { Page } from '../frame.js';
 import type { House } from '../house.js';
@@ -52,7 +53,7 @@ export function ClassPage({ house }: { house: House }) {
       <h1>Class</h1>
       <p class="large course-brief">
         {book.value.runs === 0 ? 'Open the exported logbooks and records of several people, to see where each stands and what is due. Every run is played again first; nothing is kept, and nothing leaves this machine.'
-          : `${counted(book.value.people.size, 'person', 'people')}, ${counted(book.value.runs, 'run', 'runs')}, each played again. Nothing of it is kept: it is gone with this page.`}
+          : `${upper(counted(book.value.people.size, 'person', 'people'))}, ${counted(book.value.runs, 'run', 'runs')}, each played again. Nothing of it is kept: it is gone with this page.`}
       </p>
       <Opening named={named} work={work.value} take={(files) => void take(files)} stop={() => { stop.value = true; }} empty={book.value.runs === 0} />
       <Aside book={book.value} />
